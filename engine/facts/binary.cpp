@@ -1,0 +1,277 @@
+#include "engine/facts/binary.hpp"
+
+#include "engine/facts/fields.hpp"
+#include "engine/facts/names.hpp"
+#include "engine/facts/parse.hpp"
+
+namespace twoclocks::facts {
+namespace {
+
+constexpr std::int64_t most_items = 1'000'000;
+
+void write_body(const Body& body, std::string& out);
+[[nodiscard]] bool read_body(std::string_view& in, Body& body, bool nested);
+
+/// Walks the field list and appends every field, there or not.
+class BinaryWriter {
+  public:
+    explicit BinaryWriter(std::string& out) : out_(out) {}
+
+    void needed_text(std::string_view, const std::string& value) { write_text(value, out_); }
+
+    void text(std::string_view, const std::string& value) { write_text(value, out_); }
+
+    void note(std::string_view, const std::string& value) { write_text(value, out_); }
+
+    void truth(std::string_view, bool value) { write_whole(value ? 1 : 0, out_); }
+
+    void needed_time(std::string_view, base::FlightTime value) { write_whole(value.seconds, out_); }
+
+    void date(std::string_view, const std::optional<base::Date>& value) {
+        maybe(value, [](base::Date date) { return std::int64_t{date.day_number}; });
+    }
+
+    void time(std::string_view, const std::optional<base::FlightTime>& value) {
+        maybe(value, [](base::FlightTime time) { return time.seconds; });
+    }
+
+    void count(std::string_view, const std::optional<base::Count>& value) {
+        maybe(value, [](base::Count count) { return count.value; });
+    }
+
+    void months(std::string_view, const std::optional<std::int32_t>& value) {
+        maybe(value, [](std::int32_t months) { return std::int64_t{months}; });
+    }
+
+    template <class T>
+    void name(std::string_view, T value) {
+        write_whole(static_cast<std::int64_t>(value), out_);
+    }
+
+    void id(const base::Id& value) {
+        write_whole(static_cast<std::int64_t>(value.high), out_);
+        write_whole(static_cast<std::int64_t>(value.low), out_);
+    }
+
+    void ref(std::string_view, const Ref& value) {
+        id(value.id);
+        write_whole(static_cast<std::int64_t>(value.content), out_);
+    }
+
+    void refs(std::string_view key, const std::vector<Ref>& values) {
+        write_whole(static_cast<std::int64_t>(values.size()), out_);
+        for (const Ref& one : values) ref(key, one);
+    }
+
+    void renewals(std::string_view key, const std::vector<Renewal>& values) {
+        write_whole(static_cast<std::int64_t>(values.size()), out_);
+        for (const Renewal& one : values) {
+            id(one.item);
+            write_whole(static_cast<std::int64_t>(one.clocks.size()), out_);
+            for (const Clock clock : one.clocks) name(key, clock);
+        }
+    }
+
+    void body(std::string_view, const std::shared_ptr<const Body>& value) {
+        write_whole(value ? 1 : 0, out_);
+        if (value) write_body(*value, out_);
+    }
+
+  private:
+    template <class T, class Number>
+    void maybe(const std::optional<T>& value, Number number) {
+        write_whole(value ? 1 : 0, out_);
+        if (value) write_whole(number(*value), out_);
+    }
+
+    std::string& out_;
+};
+
+/// Walks the field list and takes every field; `sound` falls when the bytes make no sense.
+class BinaryReader {
+  public:
+    explicit BinaryReader(std::string_view& in) : in_(in) {}
+
+    void needed_text(std::string_view, std::string& value) { sound = sound && read_text(in_, value); }
+
+    void text(std::string_view, std::string& value) { sound = sound && read_text(in_, value); }
+
+    void note(std::string_view, std::string& value) { sound = sound && read_text(in_, value); }
+
+    void truth(std::string_view, bool& value) { value = whole() == 1; }
+
+    void needed_time(std::string_view, base::FlightTime& value) { value.seconds = whole(); }
+
+    void date(std::string_view, std::optional<base::Date>& value) {
+        if (whole() == 1) value = base::Date{static_cast<std::int32_t>(whole())};
+    }
+
+    void time(std::string_view, std::optional<base::FlightTime>& value) {
+        if (whole() == 1) value = base::FlightTime{whole()};
+    }
+
+    void count(std::string_view, std::optional<base::Count>& value) {
+        if (whole() == 1) value = base::Count{whole()};
+    }
+
+    void months(std::string_view, std::optional<std::int32_t>& value) {
+        if (whole() == 1) value = static_cast<std::int32_t>(whole());
+    }
+
+    template <class T>
+    void name(std::string_view, T& value) {
+        const std::int64_t number = whole();
+        sound = sound && number >= 0 && number < static_cast<std::int64_t>(names_of(value).size());
+        value = static_cast<T>(sound ? number : 0);
+    }
+
+    void id(base::Id& value) {
+        value.high = static_cast<std::uint64_t>(whole());
+        value.low = static_cast<std::uint64_t>(whole());
+    }
+
+    void ref(std::string_view, Ref& value) {
+        id(value.id);
+        value.content = static_cast<std::uint64_t>(whole());
+    }
+
+    void refs(std::string_view key, std::vector<Ref>& values) {
+        for (std::int64_t left = size(); left > 0 && sound; --left) ref(key, values.emplace_back());
+    }
+
+    void renewals(std::string_view key, std::vector<Renewal>& values) {
+        for (std::int64_t left = size(); left > 0 && sound; --left) {
+            Renewal& renewal = values.emplace_back();
+            id(renewal.item);
+            for (std::int64_t clocks = size(); clocks > 0 && sound; --clocks) {
+                name(key, renewal.clocks.emplace_back());
+            }
+        }
+    }
+
+    void body(std::string_view, std::shared_ptr<const Body>& value) {
+        if (whole() != 1) return;
+        auto body = std::make_shared<Body>();
+        sound = sound && read_body(in_, *body, true);
+        value = std::move(body);
+    }
+
+    [[nodiscard]] std::int64_t whole() {
+        std::int64_t number = 0;
+        sound = sound && read_whole(in_, number);
+        return sound ? number : 0;
+    }
+
+    [[nodiscard]] std::int64_t size() {
+        const std::int64_t number = whole();
+        sound = sound && number >= 0 && number <= most_items;
+        return sound ? number : 0;
+    }
+
+    bool sound{true};
+
+  private:
+    std::string_view& in_;
+};
+
+void write_body(const Body& body, std::string& out) {
+    BinaryWriter writer{out};
+    write_text(kind_name(body.fields), out);
+    write_whole(body.on.day_number, out);
+    write_whole(static_cast<std::int64_t>(body.about.size()), out);
+    for (const base::Id& id : body.about) writer.id(id);
+    std::visit([&](const auto& fields) { visit(writer, fields); }, body.fields);
+    write_whole(static_cast<std::int64_t>(body.extra.size()), out);
+    for (const auto& [key, value] : body.extra) {
+        std::string text = "{\"v\":";
+        print_json(value, text);
+        write_text(key, out);
+        write_text(text + '}', out);
+    }
+}
+
+[[nodiscard]] bool read_extra(std::string_view& in, Body& body) {
+    std::string key;
+    std::string text;
+    if (!read_text(in, key) || !read_text(in, text)) return false;
+    const base::Result<Json> json = read_json(text, 0);
+    if (!json || json.value().find("v") == nullptr) return false;
+    body.extra.emplace_back(std::move(key), *json.value().find("v"));
+    return true;
+}
+
+bool read_body(std::string_view& in, Body& body, bool nested) {
+    BinaryReader reader{in};
+    std::string kind;
+    if (!read_text(in, kind)) return false;
+    body.on.day_number = static_cast<std::int32_t>(reader.whole());
+    for (std::int64_t left = reader.size(); left > 0 && reader.sound; --left) reader.id(body.about.emplace_back());
+    body.fields = empty_fields(kind);
+    if (nested && std::holds_alternative<Correction>(body.fields)) return false;
+    std::visit([&](auto& fields) { visit(reader, fields); }, body.fields);
+    for (std::int64_t left = reader.size(); left > 0 && reader.sound; --left) {
+        reader.sound = read_extra(in, body);
+    }
+    return reader.sound;
+}
+
+}  // namespace
+
+void write_whole(std::int64_t number, std::string& out) {
+    auto bits = static_cast<std::uint64_t>(number);
+    // Zigzag, then seven bits a byte: small numbers of either sign stay small.
+    bits = bits << 1U ^ (number < 0 ? ~std::uint64_t{0} : 0U);
+    while (bits >= 0x80U) {
+        out += static_cast<char>((bits & 0x7FU) | 0x80U);
+        bits >>= 7U;
+    }
+    out += static_cast<char>(bits);
+}
+
+void write_text(std::string_view text, std::string& out) {
+    write_whole(static_cast<std::int64_t>(text.size()), out);
+    out += text;
+}
+
+bool read_whole(std::string_view& in, std::int64_t& number) {
+    std::uint64_t bits = 0;
+    for (unsigned shift = 0; shift < 64; shift += 7) {
+        if (in.empty()) return false;
+        const auto byte = static_cast<std::uint8_t>(in.front());
+        in.remove_prefix(1);
+        bits |= static_cast<std::uint64_t>(byte & 0x7FU) << shift;
+        if ((byte & 0x80U) != 0) continue;
+        number = static_cast<std::int64_t>(bits >> 1U ^ ((bits & 1U) != 0 ? ~std::uint64_t{0} : 0U));
+        return true;
+    }
+    return false;
+}
+
+bool read_text(std::string_view& in, std::string& text) {
+    std::int64_t size = 0;
+    if (!read_whole(in, size) || size < 0 || static_cast<std::uint64_t>(size) > in.size()) return false;
+    text = in.substr(0, static_cast<std::size_t>(size));
+    in.remove_prefix(static_cast<std::size_t>(size));
+    return true;
+}
+
+void write_binary(const Fact& fact, std::string& out) {
+    BinaryWriter writer{out};
+    writer.id(fact.id);
+    write_whole(fact.stamp.wall_ms, out);
+    write_whole(fact.stamp.tick, out);
+    write_text(fact.stamp.device, out);
+    write_text(fact.by, out);
+    write_body(fact.body, out);
+}
+
+bool read_binary(std::string_view& in, Fact& fact) {
+    BinaryReader reader{in};
+    reader.id(fact.id);
+    fact.stamp.wall_ms = reader.whole();
+    fact.stamp.tick = static_cast<std::int32_t>(reader.whole());
+    return reader.sound && read_text(in, fact.stamp.device) && read_text(in, fact.by) &&
+           read_body(in, fact.body, false);
+}
+
+}  // namespace twoclocks::facts

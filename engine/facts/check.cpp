@@ -1,0 +1,120 @@
+#include "engine/facts/check.hpp"
+
+#include "engine/base/message_args.hpp"
+#include "engine/facts/fields.hpp"
+
+namespace twoclocks::facts {
+namespace {
+
+using base::Trouble;
+
+constexpr std::int32_t most_months = 1200;
+
+/// Walks the field list and complains about what cannot be.
+class Checker {
+  public:
+    explicit Checker(base::Problems& out) : out_(out) {}
+
+    void needed_text(std::string_view, const std::string&) {}
+
+    void text(std::string_view, const std::string&) {}
+
+    void note(std::string_view, const std::string&) {}
+
+    void truth(std::string_view, bool) {}
+
+    void date(std::string_view, const std::optional<base::Date>&) {}
+
+    template <class T>
+    void name(std::string_view, T) {}
+
+    void ref(std::string_view, const Ref&) {}
+
+    void refs(std::string_view, const std::vector<Ref>&) {}
+
+    void renewals(std::string_view, const std::vector<Renewal>&) {}
+
+    void body(std::string_view, const std::shared_ptr<const Body>& body) {
+        if (!body) return;
+        for (base::Problem& problem : check(*body)) out_.push_back(std::move(problem));
+    }
+
+    void needed_time(std::string_view key, base::FlightTime time) {
+        if (time.seconds < 0) {
+            complain(Trouble::hours_negative, key, base::text_arg(base::print_tenths(time, base::Round::down)));
+        } else if (time > base::hours(base::most_hours)) {
+            complain(Trouble::hours_absurd, key, base::hours_used_arg(time));
+        }
+    }
+
+    void time(std::string_view key, const std::optional<base::FlightTime>& time) {
+        if (time) needed_time(key, *time);
+    }
+
+    void count(std::string_view key, const std::optional<base::Count>& count) {
+        if (count && (count->value < 0 || count->value > base::most_counts)) {
+            complain(Trouble::count_absurd, key, base::whole_arg(count->value));
+        }
+    }
+
+    void months(std::string_view key, const std::optional<std::int32_t>& months) {
+        if (!months) return;
+        if (*months == 0) {
+            complain(Trouble::limit_zero, key, base::whole_arg(0));
+        } else if (*months < 0 || *months > most_months) {
+            complain(Trouble::months_absurd, key, base::whole_arg(*months));
+        }
+    }
+
+    void complain(Trouble code, std::string_view key, base::Arg arg) {
+        base::Problem problem = base::trouble(code, {std::move(arg)});
+        problem.field = key;
+        out_.push_back(std::move(problem));
+    }
+
+  private:
+    base::Problems& out_;
+};
+
+void check_limit(const LimitSet& limit, Checker& checker) {
+    if (!limit.hours && !limit.months && !limit.landings && !limit.starts) {
+        checker.complain(Trouble::limit_without_any, "hours", base::whole_arg(0));
+    }
+    if (limit.hours && limit.hours->seconds == 0) {
+        checker.complain(Trouble::limit_zero, "hours", base::whole_arg(0));
+    }
+    if (limit.landings && limit.landings->value == 0) {
+        checker.complain(Trouble::limit_zero, "landings", base::whole_arg(0));
+    }
+    if (limit.starts && limit.starts->value == 0) {
+        checker.complain(Trouble::limit_zero, "starts", base::whole_arg(0));
+    }
+}
+
+/// How many subjects a kind names at least: the aircraft, and the meter or item.
+[[nodiscard]] std::size_t subjects_needed(const Fields& fields) {
+    const bool two = std::holds_alternative<LimitSet>(fields) || std::holds_alternative<MeterFitted>(fields) ||
+                     std::holds_alternative<Reading>(fields) || std::holds_alternative<ItemAdded>(fields) ||
+                     std::holds_alternative<ItemChanged>(fields);
+    if (two) return 2;
+    const bool any = std::holds_alternative<Note>(fields) || std::holds_alternative<UnknownKind>(fields);
+    return any ? 0 : 1;
+}
+
+}  // namespace
+
+base::Problems check(const Body& body) {
+    base::Problems out;
+    Checker checker{out};
+    std::visit([&](const auto& fields) { visit(checker, fields); }, body.fields);
+    if (const auto* limit = std::get_if<LimitSet>(&body.fields)) check_limit(*limit, checker);
+    if (body.about.size() < subjects_needed(body.fields)) {
+        checker.complain(Trouble::about_missing, "about", base::text_arg(std::string{kind_name(body.fields)}));
+    }
+    if (const auto* answer = std::get_if<Answer>(&body.fields); answer && answer->settles.empty()) {
+        checker.complain(Trouble::answer_empty, "settles", base::whole_arg(0));
+    }
+    return out;
+}
+
+}  // namespace twoclocks::facts

@@ -1,0 +1,152 @@
+// The fields of every kind, once: what they are called in the file, in which order they print, and which
+// of them must be there. The reader and the writer both walk this list, so they cannot disagree.
+//
+// To add a field: add it here and to journal.schema.json. To add a kind: also to `Fields` in fact.hpp and
+// to `kind_words` below.
+#pragma once
+
+#include <array>
+#include <concepts>
+#include <string_view>
+#include <type_traits>
+
+#include "engine/facts/fact.hpp"
+
+namespace twoclocks::facts {
+
+/// Words of the kinds, in the order of the variant `Fields`; the first is never printed.
+inline constexpr std::array<std::string_view, std::variant_size_v<Fields>> kind_words{
+    "",         "aircraft",     "aircraft_changed", "limit",          "meter",
+    "reading",  "item",         "item_changed",     "work",           "usage_planned",
+    "out_of_service", "note",   "correction",       "withdrawal",     "answer"};
+
+/// An empty record of the kind that a word names; a word we do not know is kept as it is.
+/// Units: none. Errors: none. Source: our choice.
+template <std::size_t Index = 1>
+[[nodiscard]] Fields empty_fields(const std::string& word) {
+    if constexpr (Index == std::variant_size_v<Fields>) {
+        return UnknownKind{word};
+    } else {
+        if (word == kind_words[Index]) return Fields{std::in_place_index<Index>};
+        return empty_fields<Index + 1>(word);
+    }
+}
+
+/// True for T and for const T.
+template <class F, class T>
+concept Is = std::same_as<std::remove_const_t<F>, T>;
+
+template <class Io, Is<UnknownKind> F>
+void visit(Io&, F&) {}
+
+template <class Io, Is<AircraftAdded> F>
+void visit(Io& io, F& fields) {
+    io.needed_text("registration", fields.registration);
+    io.text("type", fields.type);
+    io.text("serial", fields.serial);
+    io.date("manufactured", fields.manufactured);
+    io.truth("invented", fields.invented);
+}
+
+template <class Io, Is<AircraftChanged> F>
+void visit(Io& io, F& fields) {
+    io.needed_text("registration", fields.registration);
+    io.text("why", fields.why);
+}
+
+template <class Io, Is<LimitSet> F>
+void visit(Io& io, F& fields) {
+    io.name("class", fields.limit_class);
+    io.time("hours", fields.hours);
+    io.months("months", fields.months);
+    io.count("landings", fields.landings);
+    io.count("starts", fields.starts);
+    io.name("calendar_rule", fields.rule);
+    io.name("anchor", fields.anchor);
+    io.date("anchor_on", fields.anchor_on);
+    io.time("anchor_total", fields.anchor_total);
+    io.count("anchor_landings", fields.anchor_landings);
+    io.count("anchor_starts", fields.anchor_starts);
+    io.text("source", fields.source);
+    io.text("revision", fields.revision);
+}
+
+template <class Io, Is<MeterFitted> F>
+void visit(Io& io, F& fields) {
+    io.text("name", fields.name);
+    io.name("drive", fields.drive);
+    io.needed_time("reads", fields.reads);
+    io.needed_time("total", fields.total);
+    io.text("why", fields.why);
+}
+
+template <class Io, Is<Reading> F>
+void visit(Io& io, F& fields) {
+    io.needed_time("reads", fields.reads);
+    io.count("landings", fields.landings);
+    io.count("starts", fields.starts);
+}
+
+template <class Io, Is<ItemAdded> F>
+void visit(Io& io, F& fields) {
+    io.needed_text("name", fields.name);
+    io.name("role", fields.role);
+    io.text("chapter", fields.chapter);
+}
+
+template <class Io, Is<ItemChanged> F>
+void visit(Io& io, F& fields) {
+    io.needed_text("name", fields.name);
+    io.text("why", fields.why);
+}
+
+template <class Io, Is<WorkDone> F>
+void visit(Io& io, F& fields) {
+    io.needed_text("what", fields.what);
+    io.renewals("renews", fields.renews);
+    io.time("total", fields.total);
+    io.count("landings", fields.landings);
+    io.count("starts", fields.starts);
+    io.text("place", fields.place);
+    io.text("done_by", fields.done_by);
+    io.text("reference", fields.reference);
+}
+
+template <class Io, Is<UsagePlanned> F>
+void visit(Io& io, F& fields) {
+    io.needed_time("month", fields.month);
+    io.text("why", fields.why);
+}
+
+template <class Io, Is<OutOfService> F>
+void visit(Io& io, F& fields) {
+    io.date("until", fields.until);
+    io.text("why", fields.why);
+}
+
+template <class Io, Is<Note> F>
+void visit(Io& io, F& fields) {
+    io.note("text", fields.text);
+}
+
+template <class Io, Is<Correction> F>
+void visit(Io& io, F& fields) {
+    io.ref("replaces", fields.replaces);
+    io.needed_text("why", fields.why);
+    io.body("instead", fields.instead);
+}
+
+template <class Io, Is<Withdrawal> F>
+void visit(Io& io, F& fields) {
+    io.ref("withdraws", fields.withdraws);
+    io.needed_text("why", fields.why);
+}
+
+template <class Io, Is<Answer> F>
+void visit(Io& io, F& fields) {
+    io.refs("settles", fields.settles);
+    io.refs("keeps", fields.keeps);
+    io.text("why", fields.why);
+}
+
+}  // namespace twoclocks::facts

@@ -1,0 +1,141 @@
+#include "engine/facts/journal.hpp"
+
+#include <algorithm>
+
+#include "engine/base/hash.hpp"
+#include "engine/facts/parse.hpp"
+#include "engine/facts/print.hpp"
+
+namespace twoclocks::facts {
+namespace {
+
+[[nodiscard]] bool before(const Fact* left, const Fact* right) { return comes_before(*left, *right); }
+
+[[nodiscard]] std::vector<base::Id> targets(const Body& body) {
+    if (const auto* correction = std::get_if<Correction>(&body.fields)) return {correction->replaces.id};
+    if (const auto* withdrawal = std::get_if<Withdrawal>(&body.fields)) return {withdrawal->withdraws.id};
+    std::vector<base::Id> out;
+    if (const auto* answer = std::get_if<Answer>(&body.fields)) {
+        for (const Ref& ref : answer->settles) out.push_back(ref.id);
+    }
+    return out;
+}
+
+/// What a fact is about: its own list, and what a correction puts in its place is about.
+[[nodiscard]] std::vector<base::Id> subjects(const Body& body) {
+    std::vector<base::Id> out = body.about;
+    if (const auto* correction = std::get_if<Correction>(&body.fields); correction && correction->instead) {
+        const std::vector<base::Id>& instead = correction->instead->about;
+        out.insert(out.end(), instead.begin(), instead.end());
+    }
+    std::sort(out.begin(), out.end());
+    out.erase(std::unique(out.begin(), out.end()), out.end());
+    return out;
+}
+
+}  // namespace
+
+bool comes_before(const Fact& left, const Fact& right) {
+    if (earlier(left.stamp, right.stamp)) return true;
+    if (earlier(right.stamp, left.stamp)) return false;
+    if (left.id != right.id) return left.id < right.id;
+    if (&left == &right) return false;
+    return print_fact(left) < print_fact(right);
+}
+
+bool Journal::add(Fact fact) {
+    std::vector<std::int32_t>& same_id = by_id_[fact.id];
+    if (!same_id.empty()) {
+        const std::string line = print_fact(fact);
+        for (const std::int32_t place : same_id) {
+            if (print_fact(facts_[static_cast<std::size_t>(place)]) == line) return false;
+        }
+    }
+    const auto place = static_cast<std::int32_t>(facts_.size());
+    same_id.push_back(place);
+    for (const base::Id& subject : subjects(fact.body)) by_subject_[subject].push_back(place);
+    for (const base::Id& target : targets(fact.body)) by_target_[target].push_back(place);
+    facts_.push_back(std::move(fact));
+    return true;
+}
+
+std::vector<const Fact*> Journal::pick(const Index& index, base::Id id) const {
+    std::vector<const Fact*> out;
+    const auto found = index.find(id);
+    if (found == index.end()) return out;
+    for (const std::int32_t place : found->second) out.push_back(&facts_[static_cast<std::size_t>(place)]);
+    std::sort(out.begin(), out.end(), before);
+    return out;
+}
+
+std::vector<const Fact*> Journal::about(base::Id subject) const { return pick(by_subject_, subject); }
+
+std::vector<const Fact*> Journal::with_id(base::Id id) const { return pick(by_id_, id); }
+
+std::vector<const Fact*> Journal::naming(base::Id id) const { return pick(by_target_, id); }
+
+std::vector<const Fact*> Journal::in_order() const {
+    std::vector<const Fact*> out;
+    for (const Fact& fact : facts_) out.push_back(&fact);
+    std::sort(out.begin(), out.end(), before);
+    return out;
+}
+
+std::vector<base::Id> Journal::aircraft() const {
+    std::vector<base::Id> out;
+    for (const auto& [id, places] : by_id_) {
+        for (const std::int32_t place : places) {
+            const Fields& fields = facts_[static_cast<std::size_t>(place)].body.fields;
+            if (!std::holds_alternative<AircraftAdded>(fields)) continue;
+            out.push_back(id);
+            break;
+        }
+    }
+    return out;
+}
+
+bool Journal::id_is_shared(base::Id id) const {
+    const auto found = by_id_.find(id);
+    return found != by_id_.end() && found->second.size() > 1;
+}
+
+Journal merge(const Journal& left, const Journal& right) {
+    Journal out = left;
+    for (const Fact& fact : right.facts()) out.add(fact);
+    return out;
+}
+
+std::string print_journal(const Journal& journal) {
+    std::string out = print_header() + '\n';
+    for (const Fact* fact : journal.in_order()) out += print_fact(*fact) + '\n';
+    return out;
+}
+
+std::string fingerprint(const Journal& journal) {
+    return base::print_hex(base::sha256(print_journal(journal)));
+}
+
+Ref ref_to(const Journal& journal, const Fact& fact) {
+    return {fact.id, journal.id_is_shared(fact.id) ? content_of(fact) : 0};
+}
+
+bool names(const Ref& ref, const Fact& fact) {
+    return ref.id == fact.id && (ref.content == 0 || ref.content == content_of(fact));
+}
+
+Stamp next_stamp(const Stamp& latest_seen, std::int64_t wall_ms, std::string device) {
+    const bool seen_is_usable = latest_seen.wall_ms <= wall_ms + far_ahead_ms;
+    if (!seen_is_usable || wall_ms > latest_seen.wall_ms) return {wall_ms, 0, std::move(device)};
+    return {latest_seen.wall_ms, latest_seen.tick + 1, std::move(device)};
+}
+
+Stamp latest_stamp(const Journal& journal, std::int64_t wall_ms) {
+    Stamp latest;
+    for (const Fact& fact : journal.facts()) {
+        const bool usable = fact.stamp.wall_ms <= wall_ms + far_ahead_ms;
+        if (usable && earlier(latest, fact.stamp)) latest = fact.stamp;
+    }
+    return latest;
+}
+
+}  // namespace twoclocks::facts

@@ -1,0 +1,65 @@
+// Words of the file for every enumeration: one table each, read and printed from the same rows.
+#pragma once
+
+#include <array>
+#include <string_view>
+
+#include "engine/facts/fact.hpp"
+
+namespace twoclocks::facts {
+
+/// A value and its word in the file.
+template <class T>
+struct Name {
+    T value;
+    std::string_view word;
+};
+
+inline constexpr std::array<Name<LimitClass>, 4> limit_class_names{{
+    {LimitClass::airworthiness_limitation, "airworthiness_limitation"},
+    {LimitClass::directive, "directive"},
+    {LimitClass::programme, "programme"},
+    {LimitClass::recommended, "recommended"},
+}};
+inline constexpr std::array<Name<Clock>, 4> clock_names{{
+    {Clock::hours, "hours"},
+    {Clock::calendar, "calendar"},
+    {Clock::landings, "landings"},
+    {Clock::starts, "starts"},
+}};
+inline constexpr std::array<Name<ItemRole>, 4> item_role_names{{
+    {ItemRole::overhaul, "overhaul"},
+    {ItemRole::inspection, "inspection"},
+    {ItemRole::component, "component"},
+    {ItemRole::other, "other"},
+}};
+inline constexpr std::array<Name<MeterDrive>, 5> meter_drive_names{{
+    {MeterDrive::collective, "collective"},
+    {MeterDrive::oil_pressure, "oil_pressure"},
+    {MeterDrive::tachometer, "tachometer"},
+    {MeterDrive::electrical, "electrical"},
+    {MeterDrive::other, "other"},
+}};
+inline constexpr std::array<Name<Anchor>, 8> anchor_names{{
+    {Anchor::manufacture, "manufacture"},
+    {Anchor::cure, "cure"},
+    {Anchor::shipment, "shipment"},
+    {Anchor::first_airworthiness, "first_airworthiness"},
+    {Anchor::first_fit, "first_fit"},
+    {Anchor::release, "release"},
+    {Anchor::overhaul, "overhaul"},
+    {Anchor::unknown, "unknown"},
+}};
+inline constexpr std::array<Name<base::CalendarRule>, 2> calendar_rule_names{{
+    {base::CalendarRule::exact, "exact"},
+    {base::CalendarRule::month_end, "month_end"},
+}};
+
+constexpr const auto& names_of(LimitClass) { return limit_class_names; }
+constexpr const auto& names_of(Clock) { return clock_names; }
+constexpr const auto& names_of(ItemRole) { return item_role_names; }
+constexpr const auto& names_of(MeterDrive) { return meter_drive_names; }
+constexpr const auto& names_of(Anchor) { return anchor_names; }
+constexpr const auto& names_of(base::CalendarRule) { return calendar_rule_names; }
+
+}  // namespace twoclocks::facts

@@ -1,0 +1,76 @@
+#include "engine/base/message_args.hpp"
+#include "engine/facts/parse.hpp"
+
+namespace twoclocks::facts {
+namespace {
+
+using base::Problem;
+using base::Trouble;
+
+[[nodiscard]] Problem at_line(Trouble code, std::int32_t line) {
+    Problem problem = base::trouble(code, {base::whole_arg(line)});
+    problem.line = line;
+    return problem;
+}
+
+void read_header(std::string_view text, Parsed& out) {
+    const base::Result<Json> header = read_json(text, 1);
+    const Json* name = header ? header.value().find("journal") : nullptr;
+    const Json* version = header ? header.value().find("version") : nullptr;
+    if (name == nullptr || name->text != "twoclocks" || version == nullptr ||
+        version->type != Json::Type::whole || version->whole < 1) {
+        out.problems.push_back(at_line(Trouble::file_foreign, 1));
+        return;
+    }
+    out.ours = true;
+    out.newer = version->whole > journal_version;
+    if (out.newer) out.problems.push_back(at_line(Trouble::file_newer, 1));
+}
+
+void read_line(std::string_view text, std::int32_t line, bool last_and_open, Parsed& out) {
+    base::Result<Fact> fact = parse_fact(text, line);
+    if (fact) {
+        out.facts.push_back(std::move(fact.value()));
+    } else if (last_and_open && fact.problems().front().code == Trouble::line_not_json) {
+        out.problems.push_back(at_line(Trouble::file_torn, line));
+    } else {
+        out.problems.insert(out.problems.end(), fact.problems().begin(), fact.problems().end());
+    }
+}
+
+}  // namespace
+
+Parsed parse_journal(std::string_view text) {
+    Parsed out;
+    if (text.size() > static_cast<std::size_t>(largest_file_bytes)) {
+        out.problems.push_back(at_line(Trouble::file_too_large, 0));
+        return out;
+    }
+    if (text.empty()) {
+        out.problems.push_back(at_line(Trouble::file_empty, 0));
+        return out;
+    }
+    for (std::int32_t line = 1; !text.empty(); ++line) {
+        const std::size_t end = text.find('\n');
+        std::string_view row = text.substr(0, end);
+        const bool open_end = end == std::string_view::npos;
+        text = open_end ? std::string_view{} : text.substr(end + 1);
+        if (row.ends_with('\r')) row.remove_suffix(1);
+        if (line == 1) {
+            read_header(row, out);
+            if (!out.ours) return out;
+        } else if (out.facts.size() >= static_cast<std::size_t>(most_facts)) {
+            out.problems.push_back(at_line(Trouble::file_too_many, line));
+            return out;
+        } else if (!row.empty()) {
+            read_line(row, line, open_end, out);
+        }
+    }
+    return out;
+}
+
+std::string print_header() {
+    return "{\"journal\":\"twoclocks\",\"version\":" + std::to_string(journal_version) + "}";
+}
+
+}  // namespace twoclocks::facts

@@ -1,0 +1,126 @@
+#include "engine/forecast/projection.hpp"
+
+#include <algorithm>
+
+namespace twoclocks::forecast {
+namespace {
+
+using base::Date;
+using facts::Clock;
+using limits::ClockDue;
+using limits::ItemDue;
+using timeline::AircraftState;
+
+constexpr double most_days = 200.0 * 365.25;
+
+/// Moves a day later by the days out of service before it; no end known is never.
+[[nodiscard]] std::optional<Date> past_spells(const AircraftState& state, Date from, Date reached) {
+    std::vector<timeline::Spell> spells = state.spells;
+    std::stable_sort(spells.begin(), spells.end(),
+                     [](const auto& left, const auto& right) { return left.from < right.from; });
+    Date counted_to = from;
+    for (const timeline::Spell& spell : spells) {
+        const Date start = std::max(spell.from, counted_to);
+        if (start > reached) break;
+        if (!spell.until) return std::nullopt;
+        if (*spell.until <= start) continue;
+        reached = base::add_days(reached, base::days_between(start, *spell.until));
+        counted_to = *spell.until;
+    }
+    return reached;
+}
+
+/// Spells that lie ahead of the last reading; those before it are in the measured rate already.
+[[nodiscard]] std::optional<Date> day_at(double rate, const ClockDue& clock, const AircraftState& state,
+                                         bool waits, Date today) {
+    const Date from = state.usage.back().on;
+    if (clock.left.seconds <= 0) return std::min(from, today);
+    if (rate <= 0) return std::nullopt;
+    const double days = static_cast<double>(clock.left.seconds) / rate;
+    if (days > most_days) return std::nullopt;
+    const Date reached = base::add_days(from, static_cast<std::int32_t>(days));
+    const std::optional<Date> waited = waits ? past_spells(state, from, reached) : reached;
+    if (!waited) return std::nullopt;
+    return std::max(*waited, today);
+}
+
+[[nodiscard]] Projection project_hours(const ClockDue& clock, const AircraftState& state, const UsageRate& rate,
+                                       Date today) {
+    Projection out;
+    out.binds = Clock::hours;
+    out.known = rate.basis != RateBasis::unknown || clock.left.seconds <= 0;
+    if (!out.known) return out;
+    out.early = day_at(rate.greatest, clock, state, false, today);
+    out.likely = day_at(rate.likely, clock, state, true, today);
+    out.late = day_at(rate.least, clock, state, true, today);
+    return out;
+}
+
+[[nodiscard]] std::optional<Date> sooner(const std::optional<Date>& left, const std::optional<Date>& right) {
+    if (!left) return right;
+    if (!right) return left;
+    return std::min(*left, *right);
+}
+
+void join(Projection& into, const Projection& other) {
+    const bool other_first = other.likely && (!into.likely || *other.likely < *into.likely);
+    if (other_first || !into.known) into.binds = other.binds;
+    into.known = true;
+    into.early = sooner(into.early, other.early);
+    into.likely = sooner(into.likely, other.likely);
+    into.late = sooner(into.late, other.late);
+}
+
+[[nodiscard]] bool is_count(Clock clock) { return clock == Clock::landings || clock == Clock::starts; }
+
+}  // namespace
+
+Projection project(const ClockDue& clock, const AircraftState& state, const UsageRate& rate, Date today) {
+    Projection out;
+    out.binds = clock.clock;
+    if (!clock.known || is_count(clock.clock)) return out;
+    if (clock.clock == Clock::hours) return project_hours(clock, state, rate, today);
+    out.known = true;
+    out.early = out.likely = out.late = clock.due_on;
+    return out;
+}
+
+Projection project(const ItemDue& item, const AircraftState& state, const UsageRate& rate, Date today) {
+    Projection out;
+    bool all_known = true;
+    for (const ClockDue& clock : item.clocks) {
+        if (is_count(clock.clock)) continue;
+        const Projection one = project(clock, state, rate, today);
+        all_known = all_known && one.known;
+        if (one.known) join(out, one);
+    }
+    // A passed clock is certain whatever the others are; otherwise one unknown clock hides the answer.
+    const bool passed = std::any_of(item.clocks.begin(), item.clocks.end(), [](const auto& c) { return c.passed(); });
+    if (!all_known && !passed) out.known = false;
+    return out;
+}
+
+std::optional<FirstStop> first_stop(const std::vector<ItemDue>& items, const AircraftState& state,
+                                    const UsageRate& rate, Date today) {
+    std::optional<FirstStop> out;
+    for (std::size_t place = 0; place < items.size(); ++place) {
+        if (!items[place].mandatory()) continue;
+        const Projection one = project(items[place], state, rate, today);
+        if (!one.known || !one.likely) continue;
+        if (out && *out->projection.likely <= *one.likely) continue;
+        out = FirstStop{static_cast<std::int32_t>(place), one};
+    }
+    return out;
+}
+
+std::optional<base::FlightTime> break_even(const ItemDue& item, Date today) {
+    const ClockDue* hours = limits::clock_of(item, Clock::hours);
+    const ClockDue* calendar = limits::clock_of(item, Clock::calendar);
+    if (hours == nullptr || calendar == nullptr || !hours->known || !calendar->known) return std::nullopt;
+    if (hours->left.seconds <= 0 || calendar->days_left <= 0) return std::nullopt;
+    const base::Span span = base::span_between(today, calendar->due_on);
+    const double years = span.years + static_cast<double>(span.days) / year_days;
+    return base::FlightTime{static_cast<std::int64_t>(static_cast<double>(hours->left.seconds) / years)};
+}
+
+}  // namespace twoclocks::forecast

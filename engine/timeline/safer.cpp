@@ -1,0 +1,132 @@
+#include "engine/timeline/safer.hpp"
+
+#include <algorithm>
+
+namespace twoclocks::timeline {
+namespace {
+
+using facts::Body;
+
+/// The smaller of two values that may be missing; a missing limit is no limit, so the other one counts.
+template <class T>
+[[nodiscard]] std::optional<T> least(const std::optional<T>& left, const std::optional<T>& right) {
+    if (!left) return right;
+    if (!right) return left;
+    return std::min(*left, *right);
+}
+
+/// The smaller of two anchors; a missing one is unknown and so counts from the earliest.
+template <class T>
+[[nodiscard]] std::optional<T> least_anchor(const std::optional<T>& left, const std::optional<T>& right) {
+    if (!left || !right) return std::nullopt;
+    return std::min(*left, *right);
+}
+
+template <class T>
+[[nodiscard]] std::optional<T> greatest(const std::optional<T>& left, const std::optional<T>& right) {
+    if (!left) return right;
+    if (!right) return left;
+    return std::max(*left, *right);
+}
+
+/// Names have no safe side and stay as they were; an unknown day of manufacture stays unknown.
+void join(facts::AircraftAdded& into, const facts::AircraftAdded& other) {
+    into.manufactured = least_anchor(into.manufactured, other.manufactured);
+}
+
+void join(facts::Reading& into, const facts::Reading& other) {
+    into.reads = std::max(into.reads, other.reads);
+    into.landings = greatest(into.landings, other.landings);
+    into.starts = greatest(into.starts, other.starts);
+}
+
+void join(facts::LimitSet& into, const facts::LimitSet& other) {
+    into.limit_class = std::min(into.limit_class, other.limit_class);
+    into.hours = least(into.hours, other.hours);
+    into.months = least(into.months, other.months);
+    into.landings = least(into.landings, other.landings);
+    into.starts = least(into.starts, other.starts);
+    if (other.rule == base::CalendarRule::exact) into.rule = base::CalendarRule::exact;
+    into.anchor_on = least_anchor(into.anchor_on, other.anchor_on);
+    into.anchor_total = least_anchor(into.anchor_total, other.anchor_total);
+    into.anchor_landings = least_anchor(into.anchor_landings, other.anchor_landings);
+    into.anchor_starts = least_anchor(into.anchor_starts, other.anchor_starts);
+}
+
+void join(facts::MeterFitted& into, const facts::MeterFitted& other) {
+    const base::FlightTime offset = std::max(into.total - into.reads, other.total - other.reads);
+    into.total = std::max(into.total, other.total);
+    into.reads = into.total - offset;
+}
+
+/// The clocks that both renewals renew; an empty list stands for all.
+[[nodiscard]] std::optional<facts::Renewal> common(const facts::Renewal& left, const facts::Renewal& right) {
+    if (left.clocks.empty()) return right;
+    if (right.clocks.empty()) return left;
+    facts::Renewal out{left.item, {}};
+    for (const facts::Clock clock : left.clocks) {
+        const bool both = std::find(right.clocks.begin(), right.clocks.end(), clock) != right.clocks.end();
+        if (both) out.clocks.push_back(clock);
+    }
+    if (out.clocks.empty()) return std::nullopt;
+    return out;
+}
+
+void join(facts::WorkDone& into, const facts::WorkDone& other) {
+    std::vector<facts::Renewal> both;
+    for (const facts::Renewal& mine : into.renews) {
+        for (const facts::Renewal& theirs : other.renews) {
+            if (mine.item != theirs.item) continue;
+            if (const auto renewal = common(mine, theirs)) both.push_back(*renewal);
+        }
+    }
+    into.renews = std::move(both);
+    into.total = least_anchor(into.total, other.total);
+    into.landings = least_anchor(into.landings, other.landings);
+    into.starts = least_anchor(into.starts, other.starts);
+}
+
+void join(facts::UsagePlanned& into, const facts::UsagePlanned& other) {
+    into.month = std::max(into.month, other.month);
+}
+
+void join(facts::OutOfService& into, const facts::OutOfService& other) {
+    into.until = least(into.until, other.until);
+}
+
+/// Earliest is safer where an interval starts here; a parked spell and a plan are safer starting late.
+[[nodiscard]] bool later_start_is_safer(const facts::Fields& fields) {
+    return std::holds_alternative<facts::OutOfService>(fields);
+}
+
+/// Kinds that a withdrawal beside them undoes until answered: without them there is less life.
+[[nodiscard]] bool safer_undone(const facts::Fields& fields) {
+    return std::holds_alternative<facts::WorkDone>(fields) ||
+           std::holds_alternative<facts::OutOfService>(fields) ||
+           std::holds_alternative<facts::Note>(fields);
+}
+
+void join_bodies(Body& into, const Body& other) {
+    into.on = later_start_is_safer(into.fields) ? std::max(into.on, other.on) : std::min(into.on, other.on);
+    if (into.fields.index() != other.fields.index()) return;
+    std::visit(
+        [&](auto& mine) {
+            using Kind = std::remove_reference_t<decltype(mine)>;
+            if constexpr (requires(Kind& left, const Kind& right) { join(left, right); }) {
+                join(mine, *std::get_if<Kind>(&other.fields));
+            }
+        },
+        into.fields);
+}
+
+}  // namespace
+
+std::optional<Body> safer(const std::vector<const Body*>& bodies, bool one_takes_it_back) {
+    if (bodies.empty()) return std::nullopt;
+    Body out = *bodies.front();
+    if (one_takes_it_back && safer_undone(out.fields)) return std::nullopt;
+    for (const Body* body : bodies) join_bodies(out, *body);
+    return out;
+}
+
+}  // namespace twoclocks::timeline

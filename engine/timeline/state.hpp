@@ -1,0 +1,135 @@
+// What the facts add up to on a day: the state of every aircraft.
+//
+// The hard questions.
+//   A meter that falls: both readings are kept, the higher total stands until a person answers.
+//   A reading dated after today: it counts (used is never understated) and a caution says so.
+//   Work dated after today: it has not been done.
+//   Work without the total time: unknown to the record; the last total recorded on or before that day
+//   serves planning only and is marked as an estimate.
+//   An anchor nobody knows: the earliest it could be, marked as assumed.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/facts/journal.hpp"
+#include "engine/timeline/resolve.hpp"
+
+namespace twoclocks::timeline {
+
+/// Total time on a day, and the fact that says so.
+struct UsagePoint {
+    base::Date on;
+    base::FlightTime total;
+    base::Id fact;
+};
+
+/// Total time over the life, never falling, sorted by day.
+using UsageSeries = std::vector<UsagePoint>;
+
+/// A meter: when it read `reads`, the aircraft's total was `total`.
+struct MeterState {
+    base::Id id;
+    std::string name;
+    facts::MeterDrive drive{facts::MeterDrive::other};
+    base::Date fitted_on;
+    base::FlightTime reads;
+    base::FlightTime total;
+    std::optional<base::FlightTime> last_reads;
+    std::optional<base::Date> last_on;
+};
+
+/// When a clock of an item was last renewed.
+struct Renewed {
+    base::Date on;
+    std::optional<base::FlightTime> total;
+    bool total_estimated{false};
+    std::optional<base::Count> landings;
+    std::optional<base::Count> starts;
+    base::Id fact;
+};
+
+inline constexpr std::size_t clock_count = 4;
+
+/// An item with its limit in force and its last renewals, one a clock (index: facts::Clock).
+struct ItemState {
+    base::Id id;
+    std::string name;
+    facts::ItemRole role{facts::ItemRole::other};
+    std::string chapter;
+    std::optional<facts::LimitSet> limit;
+    base::Id limit_fact;
+    std::array<std::optional<Renewed>, clock_count> renewed;
+};
+
+/// Days out of service, `until` not included; no end is not known yet.
+struct Spell {
+    base::Date from;
+    std::optional<base::Date> until;
+    std::string why;
+    base::Id fact;
+};
+
+/// Usage a person stated for the time ahead.
+struct StatedPlan {
+    base::FlightTime month;
+    std::string why;
+    base::Date on;
+    base::Id fact;
+};
+
+enum class QuestionKind : std::uint8_t {
+    same_id,        // one id, two contents
+    versions,       // a record was changed in two ways
+    falling,        // a later reading is lower
+    too_fast        // more than 24 hours a day between two readings
+};
+
+/// Facts that cannot all be right, waiting for a person.
+struct Question {
+    QuestionKind kind{};
+    base::Id root;                       // the record, for same_id and versions
+    std::vector<const facts::Fact*> sides;
+    std::optional<facts::Body> in_use;   // the safer value; none when it is that nothing happened
+    bool no_safe_side{false};            // the aircraft shows unknown
+};
+
+/// Something to look at that stops nothing.
+struct Caution {
+    base::Trouble code{};
+    std::vector<base::Arg> args;
+    base::Id fact;
+};
+
+struct AircraftState {
+    base::Id id;
+    std::string registration;
+    std::string type;
+    std::string serial;
+    std::optional<base::Date> manufactured;
+    bool invented{false};
+    bool withdrawn{false};
+    std::vector<MeterState> meters;      // oldest first; the last is the one to read
+    UsageSeries usage;
+    std::optional<base::Count> landings;
+    std::optional<base::Count> starts;
+    std::vector<ItemState> items;
+    std::vector<Spell> spells;
+    std::optional<StatedPlan> plan;
+    std::vector<Question> questions;
+    std::vector<Caution> cautions;
+    std::int32_t unknown_records{0};     // written by a newer version: what is due is not known
+};
+
+/// State of one aircraft on a day.
+/// Units: as fact.hpp. Errors: none; what does not add up is a question or a caution.
+/// Source: common practice, no source, for total time through meter changes.
+[[nodiscard]] AircraftState replay(const facts::Journal& journal, base::Id aircraft, base::Date today);
+
+/// State of every aircraft on a day, in order of id, without those that were withdrawn.
+/// Units: as fact.hpp. Errors: none. Source: our choice.
+[[nodiscard]] std::vector<AircraftState> replay_fleet(const facts::Journal& journal, base::Date today);
+
+}  // namespace twoclocks::timeline

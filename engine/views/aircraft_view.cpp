@@ -1,0 +1,171 @@
+#include <algorithm>
+
+#include "engine/base/message_args.hpp"
+#include "engine/views/clock_view.hpp"
+#include "engine/views/life_box.hpp"
+#include "engine/views/make_views.hpp"
+#include "engine/views/sentence.hpp"
+#include "engine/views/why.hpp"
+
+namespace twoclocks::views {
+namespace {
+
+using base::Message;
+using base::Word;
+using facts::Clock;
+using forecast::RateBasis;
+
+[[nodiscard]] Figure figure(Message text, Why why) {
+    why.figure = text;
+    return {std::move(text), std::move(why)};
+}
+
+/// The figure of one overhaul clock, with its why; unknown when there is none.
+[[nodiscard]] Figure overhaul_clock(const Assessed& aircraft, Clock which, Word title) {
+    const limits::ItemDue* overhaul = overhaul_of(aircraft);
+    const limits::ClockDue* clock = overhaul == nullptr ? nullptr : limits::clock_of(*overhaul, which);
+    if (clock == nullptr) return figure({Word::unknown_figure, {}}, {{title, {}}, {}, {}});
+    return figure(left_message(*clock, aircraft.today), why_clock(aircraft, *overhaul, *clock, {title, {}}));
+}
+
+[[nodiscard]] Why why_overhaul_date(const Assessed& aircraft, Word title) {
+    if (aircraft.overhaul < 0) return {{title, {}}, {}, {}};
+    Why why = why_date(aircraft, aircraft.overhaul, {title, {}});
+    if (title == Word::why_answer) why.lines.push_back({{Word::why_all_mandatory, {}}, {}});
+    if (title == Word::why_range) why.lines.push_back({{Word::why_rate_is_past, {}}, {}});
+    return why;
+}
+
+[[nodiscard]] Figure total_figure(const Assessed& aircraft) {
+    if (aircraft.state.usage.empty()) return figure({Word::say_no_reading_card, {}}, why_total(aircraft));
+    const timeline::UsagePoint& last = aircraft.state.usage.back();
+    return figure({Word::say_total, {base::hours_used_arg(last.total), base::day_arg(last.on)}}, why_total(aircraft));
+}
+
+[[nodiscard]] Figure rate_figure(const Assessed& aircraft) {
+    const forecast::UsageRate& rate = aircraft.rate;
+    if (rate.basis == RateBasis::unknown) return figure({Word::say_no_rate_card, {}}, why_rate(aircraft));
+    const Word word = rate.basis == RateBasis::measured ? Word::say_rate : Word::say_rate_stated;
+    return figure({word, {base::hours_used_arg(forecast::a_year(rate.likely))}}, why_rate(aircraft));
+}
+
+[[nodiscard]] Figure break_even_figure(const Assessed& aircraft) {
+    const limits::ItemDue* overhaul = overhaul_of(aircraft);
+    const auto rate = overhaul == nullptr ? std::nullopt : forecast::break_even(*overhaul, aircraft.today);
+    if (!rate) return figure({Word::say_break_even_none, {}}, why_break_even(aircraft));
+    return figure({Word::say_break_even, {base::hours_left_arg(*rate)}}, why_break_even(aircraft));
+}
+
+[[nodiscard]] Message likely_message(const forecast::Projection& projection) {
+    if (!projection.known) return {Word::unknown_figure, {}};
+    if (!projection.likely) return {Word::say_not_at_this_rate, {}};
+    const Word word = projection.binds == Clock::hours ? Word::say_about_day : Word::say_on_day;
+    return {word, {base::day_arg(*projection.likely)}};
+}
+
+[[nodiscard]] DueRow make_row(const Assessed& aircraft, std::int32_t place) {
+    const auto at = static_cast<std::size_t>(place);
+    const limits::ItemDue& item = aircraft.items[at];
+    const forecast::Projection& projection = aircraft.projections[at];
+    const base::Arg name = base::text_arg(item.name);
+    DueRow row;
+    row.item = item.item;
+    row.name = item.name;
+    row.state = aircraft.item_states[at];
+    row.state_word = state_word(row.state);
+    row.binding = projection.known ? edge_of(projection.binds) : Edge::none;
+    row.source = source_of(item);
+    row.is_overhaul = item.role == facts::ItemRole::overhaul;
+    for (const limits::ClockDue& clock : item.clocks) {
+        Figure left = figure(left_message(clock, aircraft.today),
+                             why_clock(aircraft, item, clock, {Word::why_item_left, {name}}));
+        if (clock.clock == Clock::hours) row.hours_left = std::move(left);
+        if (clock.clock == Clock::calendar) row.calendar_left = std::move(left);
+        if (edge_of(clock.clock) == Edge::count) row.count_left = std::move(left);
+    }
+    row.likely = figure(likely_message(projection), why_date(aircraft, place, {Word::why_item_date, {name}}));
+    return row;
+}
+
+[[nodiscard]] std::vector<DueRow> make_rows(const Assessed& aircraft) {
+    std::vector<std::int32_t> order;
+    for (std::size_t place = 0; place < aircraft.items.size(); ++place) order.push_back(static_cast<std::int32_t>(place));
+    const auto day = [&](std::int32_t place) {
+        constexpr base::Date never{100'000};
+        return aircraft.projections[static_cast<std::size_t>(place)].likely.value_or(never);
+    };
+    std::stable_sort(order.begin(), order.end(), [&](std::int32_t left, std::int32_t right) {
+        const State left_state = aircraft.item_states[static_cast<std::size_t>(left)];
+        const State right_state = aircraft.item_states[static_cast<std::size_t>(right)];
+        const bool passed = std::max(left_state, right_state) >= State::before_next_flight;
+        if (passed && left_state != right_state) return left_state > right_state;
+        return day(left) < day(right);
+    });
+    std::vector<DueRow> rows;
+    for (const std::int32_t place : order) rows.push_back(make_row(aircraft, place));
+    return rows;
+}
+
+[[nodiscard]] std::vector<Message> make_cautions(const Assessed& aircraft) {
+    std::vector<Message> out;
+    const timeline::AircraftState& state = aircraft.state;
+    if (state.invented) out.push_back({Word::caution_invented, {}});
+    if (state.unknown_records > 0) out.push_back({Word::caution_newer, {base::whole_arg(state.unknown_records)}});
+    if (!state.usage.empty()) {
+        const std::int32_t age_days = base::days_between(state.usage.back().on, aircraft.today);
+        if (age_days > old_reading_days) out.push_back({Word::caution_old_reading, {base::whole_arg(age_days)}});
+    }
+    bool no_source = false;
+    for (const limits::ItemDue& item : aircraft.items) {
+        no_source = no_source || (!item.clocks.empty() && item.source.empty());
+        for (const limits::ClockDue& clock : item.clocks) {
+            if (clock.estimated) out.push_back({Word::caution_estimate, {base::text_arg(item.name)}});
+        }
+    }
+    if (no_source) out.push_back({Word::caution_no_source, {}});
+    return out;
+}
+
+}  // namespace
+
+AircraftView make_aircraft_view(const Assessed& aircraft) {
+    AircraftView view;
+    for (const timeline::Caution& caution : aircraft.state.cautions) {
+        view.troubles.push_back({caution.code, caution.args, base::Severity::caution, 0, {}});
+    }
+    view.id = aircraft.state.id;
+    view.registration = aircraft.state.registration;
+    view.type = aircraft.state.type;
+    view.serial = aircraft.state.serial;
+    view.state = aircraft.overall;
+    view.state_word = state_word(aircraft.overall);
+    view.hours_left = overhaul_clock(aircraft, Clock::hours, Word::why_hours_left);
+    view.calendar_left = overhaul_clock(aircraft, Clock::calendar, Word::why_calendar_left);
+    view.hours_known = view.hours_left.text.word != Word::unknown_figure;
+    view.calendar_known = view.calendar_left.text.word != Word::unknown_figure;
+    view.answer = figure(answer_sentence(aircraft), why_overhaul_date(aircraft, Word::why_answer));
+    view.answer_edge = answer_edge(aircraft);
+    view.range = figure(range_sentence(aircraft), why_overhaul_date(aircraft, Word::why_range));
+    view.box = life_box(aircraft);
+    view.total_time = total_figure(aircraft);
+    view.rate = rate_figure(aircraft);
+    view.break_even = break_even_figure(aircraft);
+    view.due = make_rows(aircraft);
+    view.questions = make_questions(aircraft.state);
+    view.cautions = make_cautions(aircraft);
+    return view;
+}
+
+std::vector<Why> whys_of(const AircraftView& view) {
+    std::vector<Why> out{view.answer.why,     view.hours_left.why, view.calendar_left.why, view.range.why,
+                         view.total_time.why, view.rate.why,       view.break_even.why};
+    for (const DueRow& row : view.due) {
+        for (const auto* left : {&row.hours_left, &row.calendar_left, &row.count_left}) {
+            if (*left) out.push_back((*left)->why);
+        }
+        out.push_back(row.likely.why);
+    }
+    return out;
+}
+
+}  // namespace twoclocks::views

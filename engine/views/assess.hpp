@@ -1,0 +1,48 @@
+// One aircraft worked out once: every view and every state is made from this.
+#pragma once
+
+#include <vector>
+
+#include "engine/forecast/projection.hpp"
+#include "engine/views/views.hpp"
+
+namespace twoclocks::views {
+
+/// How long before the early date of the overhaul a lead time has started to run.
+/// 26 weeks: a kit takes 21 to 24 weeks, so plan at least six months ahead; common practice, no source.
+inline constexpr std::int32_t overhaul_lead_days = 26 * 7;
+
+/// How near a limit is called due. Our choice.
+inline constexpr std::int32_t due_days = 30;
+
+/// How old a reading may be before it is mentioned. Our choice.
+inline constexpr std::int32_t old_reading_days = 45;
+
+/// State, limits, rate and dates of one aircraft on a day.
+struct Assessed {
+    timeline::AircraftState state;
+    std::vector<limits::ItemDue> items;
+    std::vector<forecast::Projection> projections;   // one an item
+    std::vector<State> item_states;                  // one an item
+    forecast::UsageRate rate;
+    std::optional<forecast::FirstStop> first;
+    std::int32_t overhaul{-1};                       // place of the overhaul in items, -1 if none
+    std::int32_t worst{-1};                          // place of the item that sets the state, -1 if none
+    State overall{State::unknown};
+    base::Date today;
+};
+
+/// Works one aircraft out.
+/// Units: as the rooms before. Errors: none; what is not known is State::unknown.
+/// Source: design of the states, our choice.
+[[nodiscard]] Assessed assess(timeline::AircraftState state, base::Date today);
+
+/// The word of a state.
+/// Units: none. Errors: none. Source: words.def.
+[[nodiscard]] base::Message state_word(State state);
+
+/// The overhaul of an aircraft, null when it has none.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] const limits::ItemDue* overhaul_of(const Assessed& aircraft);
+
+}  // namespace twoclocks::views

@@ -1,0 +1,135 @@
+#include <algorithm>
+
+#include "engine/base/message_args.hpp"
+#include "engine/views/make_views.hpp"
+#include "engine/views/record.hpp"
+
+namespace twoclocks::views {
+namespace {
+
+using base::Message;
+using base::Word;
+using facts::Fact;
+using facts::Journal;
+using timeline::Question;
+using timeline::QuestionKind;
+
+[[nodiscard]] bool takes_back(const Fact& fact) {
+    return std::holds_alternative<facts::Withdrawal>(fact.body.fields);
+}
+
+[[nodiscard]] bool is_answer(const Fact& fact) { return std::holds_alternative<facts::Answer>(fact.body.fields); }
+
+[[nodiscard]] bool replaces(const Fact& later, const Fact& fact) {
+    if (const auto* correction = std::get_if<facts::Correction>(&later.body.fields)) {
+        return names(correction->replaces, fact);
+    }
+    const auto* withdrawal = std::get_if<facts::Withdrawal>(&later.body.fields);
+    return withdrawal != nullptr && names(withdrawal->withdraws, fact);
+}
+
+[[nodiscard]] bool is_on(const HistoryRow& left, const HistoryRow& right) { return left.on > right.on; }
+
+/// The words that name an aircraft: its first registration.
+[[nodiscard]] std::string registration_of(const Journal& journal, base::Id aircraft) {
+    for (const Fact* fact : journal.with_id(aircraft)) {
+        const auto* added = std::get_if<facts::AircraftAdded>(&fact->body.fields);
+        if (added != nullptr) return added->registration;
+    }
+    return {};
+}
+
+[[nodiscard]] Message detail_of(const Journal& journal, const Fact& fact) {
+    const std::string registration = registration_of(journal, aircraft_of(fact.body));
+    if (std::holds_alternative<facts::AircraftAdded>(fact.body.fields) || registration.empty()) {
+        return record_detail(fact.body);
+    }
+    return {Word::record_of, {base::text_arg(registration)}};
+}
+
+[[nodiscard]] Word word_of(QuestionKind kind) {
+    switch (kind) {
+        case QuestionKind::same_id: return Word::question_same_id;
+        case QuestionKind::versions: return Word::question_versions;
+        case QuestionKind::falling: return Word::question_falling;
+        case QuestionKind::too_fast: return Word::question_too_fast;
+    }
+    return Word::question_versions;
+}
+
+[[nodiscard]] Message in_use(const Question& question) {
+    if (question.no_safe_side) return {Word::question_in_use_unknown, {}};
+    if (question.kind == QuestionKind::falling || question.kind == QuestionKind::too_fast) {
+        return {Word::question_in_use_higher, {}};
+    }
+    if (!question.in_use) return {Word::question_in_use_nothing, {}};
+    return {Word::question_in_use_safer, {}};
+}
+
+}  // namespace
+
+HistoryRow make_history_row(const Journal& journal, const Fact& fact) {
+    HistoryRow row;
+    row.fact = fact.id;
+    row.aircraft = aircraft_of(fact.body);
+    const auto* correction = std::get_if<facts::Correction>(&fact.body.fields);
+    row.on = correction != nullptr && correction->instead ? correction->instead->on : fact.body.on;
+    row.date = {Word::day_figure, {base::day_arg(row.on)}};
+    row.what = record_what(fact.body);
+    row.detail = detail_of(journal, fact);
+    row.told_by = told_by(fact);
+    for (const Fact* later : journal.naming(fact.id)) {
+        if (!replaces(*later, fact)) continue;
+        row.corrected = row.corrected || !takes_back(*later);
+        row.withdrawn = row.withdrawn || takes_back(*later);
+    }
+    row.unknown_kind = std::holds_alternative<facts::UnknownKind>(fact.body.fields);
+    row.questioned = journal.id_is_shared(fact.id) || (row.corrected && row.withdrawn);
+    const bool is_head = !row.corrected && !row.withdrawn && !takes_back(fact) && !is_answer(fact);
+    row.can_withdraw = is_head && !row.unknown_kind;
+    row.can_correct = row.can_withdraw;
+    return row;
+}
+
+HistoryView make_history_view(const Journal& journal, base::Id aircraft, std::string registration) {
+    HistoryView view;
+    view.registration = std::move(registration);
+    const std::vector<const Fact*> facts = aircraft.empty() ? journal.in_order() : journal.about(aircraft);
+    for (auto fact = facts.rbegin(); fact != facts.rend(); ++fact) {
+        view.rows.push_back(make_history_row(journal, **fact));
+    }
+    std::stable_sort(view.rows.begin(), view.rows.end(), is_on);
+    return view;
+}
+
+std::vector<QuestionView> make_questions(const timeline::AircraftState& state) {
+    std::vector<QuestionView> out;
+    for (const Question& question : state.questions) {
+        QuestionView view;
+        view.what = {word_of(question.kind), {}};
+        view.in_use = in_use(question);
+        for (const Fact* side : question.sides) {
+            view.sides.push_back({side->id, record_what(side->body), told_by(*side)});
+        }
+        out.push_back(std::move(view));
+    }
+    return out;
+}
+
+LogView make_log_view(const Assessed& aircraft) {
+    LogView view;
+    view.aircraft = aircraft.state.id;
+    view.registration = aircraft.state.registration;
+    view.has_meter = !aircraft.state.meters.empty();
+    view.last = {view.has_meter ? Word::log_none : Word::log_no_meter, {}};
+    view.meter_name = {Word::meter_unnamed, {}};
+    if (!view.has_meter) return view;
+    const timeline::MeterState& meter = aircraft.state.meters.back();
+    if (!meter.name.empty()) view.meter_name = {Word::meter_named, {base::text_arg(meter.name)}};
+    view.last_reads = meter.last_reads ? meter.last_reads : meter.reads;
+    view.last_on = meter.last_on ? meter.last_on : meter.fitted_on;
+    view.last = {Word::log_last, {base::hours_used_arg(*view.last_reads), base::day_arg(*view.last_on)}};
+    return view;
+}
+
+}  // namespace twoclocks::views

@@ -1,0 +1,226 @@
+#include "engine/views/print_views.hpp"
+
+#include "engine/facts/parse.hpp"
+
+namespace twoclocks::views {
+namespace {
+
+using base::Message;
+using base::Region;
+using facts::Json;
+
+/// Builds an object member by member.
+class Object {
+  public:
+    explicit Object(const Region& region) : region_(region) {}
+
+    Object& text(std::string_view key, std::string text) {
+        Json value;
+        value.type = Json::Type::text;
+        value.text = std::move(text);
+        return put(key, std::move(value));
+    }
+
+    Object& said(std::string_view key, const Message& message) { return text(key, base::say(message, region_)); }
+
+    Object& whole(std::string_view key, std::int64_t number) {
+        Json value;
+        value.type = Json::Type::whole;
+        value.whole = number;
+        return put(key, std::move(value));
+    }
+
+    Object& truth(std::string_view key, bool truth) {
+        Json value;
+        value.type = Json::Type::boolean;
+        value.truth = truth;
+        return put(key, std::move(value));
+    }
+
+    Object& put(std::string_view key, Json value) {
+        json_.members.emplace_back(std::string{key}, std::move(value));
+        return *this;
+    }
+
+    [[nodiscard]] Json take() { return std::move(json_); }
+
+  private:
+    const Region& region_;
+    Json json_;
+};
+
+template <class List, class Make>
+[[nodiscard]] Json list_of(const List& list, Make make) {
+    Json out;
+    out.type = Json::Type::list;
+    for (const auto& one : list) out.items.push_back(make(one));
+    return out;
+}
+
+[[nodiscard]] Json text_json(std::string text) {
+    Json out;
+    out.type = Json::Type::text;
+    out.text = std::move(text);
+    return out;
+}
+
+[[nodiscard]] std::string_view edge_word(Edge edge) {
+    switch (edge) {
+        case Edge::none: return "none";
+        case Edge::hours: return "hours";
+        case Edge::calendar: return "calendar";
+        case Edge::count: return "count";
+    }
+    return "none";
+}
+
+[[nodiscard]] Json point_json(const BoxPoint& point) {
+    Json out;
+    out.type = Json::Type::list;
+    for (const std::int32_t permille : {point.across_permille, point.up_permille}) {
+        Json value;
+        value.type = Json::Type::whole;
+        value.whole = permille;
+        out.items.push_back(value);
+    }
+    return out;
+}
+
+[[nodiscard]] Json box_json(const LifeBoxView& box, const Region& region) {
+    Object out{region};
+    out.truth("known", box.known);
+    if (!box.known) return out.said("missing", box.missing).take();
+    out.said("hours_edge", box.hours_edge).said("calendar_edge", box.calendar_edge);
+    out.said("start", box.start).said("width", box.width);
+    out.put("line", list_of(box.line, point_json)).truth("fan_known", box.fan_known);
+    out.put("early", point_json(box.early)).put("likely", point_json(box.likely)).put("late", point_json(box.late));
+    out.text("meets", std::string{edge_word(box.meets)}).said("spoken", box.spoken);
+    out.put("marks", list_of(box.marks, [&](const BoxMark& mark) {
+                Object one{region};
+                one.text("edge", std::string{edge_word(mark.edge)}).whole("at_permille", mark.at_permille);
+                return one.said("label", mark.label).take();
+            }));
+    return out.take();
+}
+
+[[nodiscard]] Json clock_json(const ClockView& clock, const Region& region) {
+    Object out{region};
+    out.truth("known", clock.known).said("left", clock.left).whole("left_permille", clock.left_permille);
+    return out.truth("over", clock.over).take();
+}
+
+[[nodiscard]] Json why_json(const Why& why, const Region& region) {
+    Object out{region};
+    out.said("title", why.title).said("figure", why.figure);
+    out.put("lines", list_of(why.lines, [&](const WhyLine& line) {
+                Object one{region};
+                one.said("text", line.text);
+                if (line.fact) one.text("fact", base::print_id(*line.fact));
+                return one.take();
+            }));
+    return out.take();
+}
+
+[[nodiscard]] Json figure_json(const Figure& figure, const Region& region) {
+    Object out{region};
+    return out.said("text", figure.text).put("why", why_json(figure.why, region)).take();
+}
+
+[[nodiscard]] Json due_json(const DueRow& row, const Region& region) {
+    Object out{region};
+    out.text("item", base::print_id(row.item)).text("name", row.name).said("state", row.state_word);
+    out.text("binding", std::string{edge_word(row.binding)});
+    if (row.hours_left) out.put("hours_left", figure_json(*row.hours_left, region));
+    if (row.calendar_left) out.put("calendar_left", figure_json(*row.calendar_left, region));
+    if (row.count_left) out.put("count_left", figure_json(*row.count_left, region));
+    return out.put("likely", figure_json(row.likely, region)).said("source", row.source).take();
+}
+
+[[nodiscard]] Json question_json(const QuestionView& question, const Region& region) {
+    Object out{region};
+    out.said("what", question.what).said("in_use", question.in_use);
+    out.put("sides", list_of(question.sides, [&](const QuestionView::Side& side) {
+                Object one{region};
+                one.text("fact", base::print_id(side.fact)).said("value", side.value);
+                return one.said("told_by", side.told_by).take();
+            }));
+    return out.take();
+}
+
+}  // namespace
+
+Json to_json(const FleetView& view, const Region& region) {
+    Object out{region};
+    out.truth("has_demo", view.has_demo);
+    out.put("cards", list_of(view.cards, [&](const AircraftCard& card) {
+                Object one{region};
+                one.text("id", base::print_id(card.id)).text("registration", card.registration);
+                one.said("state", card.state_word).said("sentence", card.sentence);
+                one.put("hours", clock_json(card.hours, region)).put("calendar", clock_json(card.calendar, region));
+                return one.put("box", box_json(card.box, region)).take();
+            }));
+    return out.take();
+}
+
+Json to_json(const AircraftView& view, const Region& region) {
+    Object out{region};
+    out.text("id", base::print_id(view.id)).text("registration", view.registration);
+    out.text("type", view.type).text("serial", view.serial).said("state", view.state_word);
+    out.put("answer", figure_json(view.answer, region)).put("hours_left", figure_json(view.hours_left, region));
+    out.put("calendar_left", figure_json(view.calendar_left, region)).put("range", figure_json(view.range, region));
+    out.put("total_time", figure_json(view.total_time, region)).put("rate", figure_json(view.rate, region));
+    out.put("break_even", figure_json(view.break_even, region)).put("box", box_json(view.box, region));
+    out.put("due", list_of(view.due, [&](const DueRow& row) { return due_json(row, region); }));
+    out.put("questions", list_of(view.questions, [&](const auto& one) { return question_json(one, region); }));
+    out.put("cautions", list_of(view.cautions, [&](const Message& one) { return text_json(base::say(one, region)); }));
+    return out.put("troubles", to_json(view.troubles, region)).take();
+}
+
+Json to_json(const HistoryView& view, const Region& region) {
+    Object out{region};
+    out.text("registration", view.registration);
+    out.put("rows", list_of(view.rows, [&](const HistoryRow& row) {
+                Object one{region};
+                one.text("fact", base::print_id(row.fact)).said("date", row.date).said("what", row.what);
+                one.said("detail", row.detail).said("told_by", row.told_by).truth("corrected", row.corrected);
+                one.truth("withdrawn", row.withdrawn).truth("questioned", row.questioned);
+                return one.take();
+            }));
+    return out.take();
+}
+
+Json to_json(const LogView& view, const Region& region) {
+    Object out{region};
+    out.text("aircraft", base::print_id(view.aircraft)).text("registration", view.registration);
+    return out.said("meter", view.meter_name).said("last", view.last).truth("has_meter", view.has_meter).take();
+}
+
+Json to_json(const base::Problems& problems, const Region& region) {
+    return list_of(problems, [&](const base::Problem& problem) {
+        Object one{region};
+        one.text("code", std::string{base::name_of(problem.code)}).text("what", base::say_what(problem, region));
+        return one.text("remedy", base::say_remedy(problem, region)).whole("line", problem.line).take();
+    });
+}
+
+std::string print_report(std::string_view journal_text, base::Date today, const Region& region) {
+    const facts::Parsed parsed = facts::parse_journal(journal_text);
+    facts::Journal journal;
+    for (const facts::Fact& fact : parsed.facts) journal.add(fact);
+    std::vector<Assessed> fleet;
+    for (timeline::AircraftState& state : timeline::replay_fleet(journal, today)) {
+        fleet.push_back(assess(std::move(state), today));
+    }
+    Object out{region};
+    out.text("today", base::print_date(today)).text("fingerprint", facts::fingerprint(journal));
+    out.put("problems", to_json(parsed.problems, region));
+    out.put("fleet", to_json(make_fleet_view(fleet), region));
+    out.put("aircraft", list_of(fleet, [&](const Assessed& one) { return to_json(make_aircraft_view(one), region); }));
+    out.put("log", list_of(fleet, [&](const Assessed& one) { return to_json(make_log_view(one), region); }));
+    out.put("history", to_json(make_history_view(journal, {}, {}), region));
+    std::string text;
+    facts::print_json(out.take(), text);
+    return text + '\n';
+}
+
+}  // namespace twoclocks::views

@@ -1,0 +1,36 @@
+// The views as JSON: for the report program, for tests, and for whoever wants the figures elsewhere.
+#pragma once
+
+#include <string>
+
+#include "engine/base/region.hpp"
+#include "engine/facts/json.hpp"
+#include "engine/views/make_views.hpp"
+
+namespace twoclocks::views {
+
+/// The fleet list.
+/// Units: text as a person reads it; thousandths for bars and the box. Errors: none. Source: our choice.
+[[nodiscard]] facts::Json to_json(const FleetView& view, const base::Region& region);
+
+/// One aircraft with every why.
+/// Units: as the fleet list. Errors: none. Source: our choice.
+[[nodiscard]] facts::Json to_json(const AircraftView& view, const base::Region& region);
+
+/// Records.
+/// Units: text as a person reads it. Errors: none. Source: our choice.
+[[nodiscard]] facts::Json to_json(const HistoryView& view, const base::Region& region);
+
+/// What the reading pad knows.
+/// Units: text as a person reads it. Errors: none. Source: our choice.
+[[nodiscard]] facts::Json to_json(const LogView& view, const base::Region& region);
+
+/// Problems, each with its code, what happened, what to do, and its line.
+/// Units: text as a person reads it. Errors: none. Source: our choice.
+[[nodiscard]] facts::Json to_json(const base::Problems& problems, const base::Region& region);
+
+/// Every view of a journal on a day, as one line of JSON with a line feed: what the report program prints.
+/// Units: text as a person reads it. Errors: none; problems of the file are part of it. Source: our choice.
+[[nodiscard]] std::string print_report(std::string_view journal_text, base::Date today, const base::Region& region);
+
+}  // namespace twoclocks::views

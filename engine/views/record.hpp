@@ -1,0 +1,25 @@
+// One record in words.
+#pragma once
+
+#include "engine/timeline/state.hpp"
+#include "engine/views/views.hpp"
+
+namespace twoclocks::views {
+
+/// What a record says, in one line.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] base::Message record_what(const facts::Body& body);
+
+/// The second line: whose, where, at what total.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] base::Message record_detail(const facts::Body& body);
+
+/// Every field of a record in words, one line each.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] std::vector<base::Message> record_lines(const facts::Fact& fact);
+
+/// Who wrote a record and when.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] base::Message told_by(const facts::Fact& fact);
+
+}  // namespace twoclocks::views

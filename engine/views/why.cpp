@@ -1,0 +1,211 @@
+#include "engine/views/why.hpp"
+
+#include "engine/base/message_args.hpp"
+
+namespace twoclocks::views {
+namespace {
+
+using base::Word;
+using facts::Clock;
+using limits::ClockDue;
+using limits::CountsFrom;
+using limits::ItemDue;
+
+void add(Why& why, Word word, std::vector<base::Arg> args = {}) { why.lines.push_back({{word, std::move(args)}, {}}); }
+
+void add(Why& why, Word word, std::vector<base::Arg> args, base::Id fact) {
+    why.lines.push_back({{word, std::move(args)}, fact});
+}
+
+void add_source(Why& why, const ItemDue& item) {
+    if (item.source.empty()) {
+        add(why, Word::why_source_none, {}, item.limit_fact);
+    } else if (item.revision.empty()) {
+        add(why, Word::why_source_no_revision, {base::text_arg(item.source)}, item.limit_fact);
+    } else {
+        add(why, Word::why_source, {base::text_arg(item.source), base::text_arg(item.revision)}, item.limit_fact);
+    }
+}
+
+void add_total(Why& why, const Assessed& aircraft) {
+    if (aircraft.state.usage.empty()) {
+        add(why, Word::why_no_total);
+        return;
+    }
+    const timeline::UsagePoint& last = aircraft.state.usage.back();
+    add(why, Word::why_total_now, {base::hours_used_arg(last.total), base::day_arg(last.on)}, last.fact);
+}
+
+void add_hours_anchor(Why& why, const ClockDue& clock) {
+    const base::Arg anchor = base::hours_left_arg(clock.anchor_total);
+    if (clock.estimated) {
+        add(why, Word::why_from_estimate_hours, {anchor}, clock.anchor_fact);
+    } else if (clock.counts_from == CountsFrom::work) {
+        add(why, Word::why_from_work_hours, {anchor}, clock.anchor_fact);
+    } else if (clock.counts_from == CountsFrom::anchor) {
+        add(why, Word::why_from_anchor_hours, {anchor}, clock.anchor_fact);
+    } else {
+        add(why, Word::why_from_assumed_hours);
+    }
+}
+
+void explain_hours(Why& why, const Assessed& aircraft, const ItemDue& item, const ClockDue& clock) {
+    add(why, Word::why_limit_hours, {base::hours_left_arg(clock.limit_hours)}, item.limit_fact);
+    add_total(why, aircraft);
+    if (!clock.known) return;
+    add_hours_anchor(why, clock);
+    add(why, Word::why_hours_sum,
+        {base::hours_left_arg(clock.limit_hours), base::hours_used_arg(clock.anchor_total + clock.used),
+         base::hours_left_arg(clock.anchor_total), base::hours_left_arg(clock.left)});
+}
+
+void explain_calendar(Why& why, const Assessed& aircraft, const ItemDue& item, const ClockDue& clock) {
+    add(why, Word::why_limit_months, {base::whole_arg(clock.limit_months)}, item.limit_fact);
+    switch (clock.counts_from) {
+        case CountsFrom::work:
+            add(why, Word::why_from_work_day, {base::day_arg(clock.anchor_on)}, clock.anchor_fact);
+            break;
+        case CountsFrom::anchor:
+            add(why, Word::why_from_anchor_day, {base::day_arg(clock.anchor_on)}, clock.anchor_fact);
+            break;
+        case CountsFrom::assumed:
+            add(why, Word::why_from_assumed_day, {base::day_arg(clock.anchor_on)}, clock.anchor_fact);
+            break;
+        case CountsFrom::unknown: add(why, Word::why_from_unknown_day); return;
+    }
+    add(why, Word::why_calendar_sum,
+        {base::day_arg(clock.anchor_on), base::day_arg(clock.due_on), base::day_arg(aircraft.today),
+         base::whole_arg(clock.days_left)});
+    for (const timeline::ItemState& state : aircraft.state.items) {
+        if (state.id != item.item || !state.limit) continue;
+        const bool exact = state.limit->rule == base::CalendarRule::exact;
+        add(why, exact ? Word::why_rule_exact : Word::why_rule_month_end);
+    }
+}
+
+void explain_count(Why& why, const ClockDue& clock) {
+    add(why, Word::why_limit_count, {base::whole_arg(clock.limit_count.value)});
+    if (!clock.known) {
+        add(why, Word::why_counts_unknown);
+        return;
+    }
+    const base::Count now = clock.anchor_count + clock.limit_count - clock.left_count;
+    add(why, Word::why_count_sum,
+        {base::whole_arg(clock.limit_count.value), base::whole_arg(now.value), base::whole_arg(clock.anchor_count.value),
+         base::whole_arg(clock.left_count.value)});
+}
+
+void explain_spells(Why& why, const Assessed& aircraft) {
+    for (const timeline::Spell& spell : aircraft.state.spells) {
+        if (spell.until && *spell.until <= aircraft.today) continue;
+        if (spell.until) {
+            add(why, Word::why_parked, {base::day_arg(spell.from), base::day_arg(*spell.until)}, spell.fact);
+        } else {
+            add(why, Word::why_parked_open, {base::day_arg(spell.from)}, spell.fact);
+        }
+    }
+}
+
+void explain_hours_day(Why& why, const Assessed& aircraft, const ClockDue& clock) {
+    if (aircraft.rate.basis == forecast::RateBasis::unknown) {
+        add(why, Word::why_rate_none);
+        return;
+    }
+    const base::Arg rate = base::hours_used_arg(forecast::a_year(aircraft.rate.likely));
+    const forecast::Projection hours = forecast::project(clock, aircraft.state, aircraft.rate, aircraft.today);
+    add(why, Word::why_start_last, {base::day_arg(aircraft.state.usage.back().on)}, aircraft.state.usage.back().fact);
+    if (hours.likely) {
+        add(why, Word::why_hours_day, {rate, base::day_arg(*hours.likely)});
+    } else {
+        add(why, Word::why_hours_never, {rate});
+    }
+}
+
+}  // namespace
+
+base::Message source_of(const ItemDue& item) {
+    if (item.source.empty()) return {Word::source_none, {}};
+    if (item.revision.empty()) return {Word::source_no_revision, {base::text_arg(item.source)}};
+    return {Word::source_given, {base::text_arg(item.source), base::text_arg(item.revision)}};
+}
+
+Why why_clock(const Assessed& aircraft, const ItemDue& item, const ClockDue& clock, base::Message title) {
+    Why why;
+    why.title = std::move(title);
+    switch (clock.clock) {
+        case Clock::hours: explain_hours(why, aircraft, item, clock); break;
+        case Clock::calendar: explain_calendar(why, aircraft, item, clock); break;
+        case Clock::landings:
+        case Clock::starts: explain_count(why, clock); break;
+    }
+    add_source(why, item);
+    add(why, Word::why_not_approval);
+    return why;
+}
+
+Why why_date(const Assessed& aircraft, std::int32_t place, base::Message title) {
+    Why why;
+    why.title = std::move(title);
+    const ItemDue& item = aircraft.items[static_cast<std::size_t>(place)];
+    for (const ClockDue& clock : item.clocks) {
+        if (clock.clock == Clock::hours && clock.known) explain_hours_day(why, aircraft, clock);
+        if (clock.clock == Clock::calendar && clock.known) {
+            add(why, Word::why_calendar_day, {base::day_arg(clock.due_on)}, clock.anchor_fact);
+        }
+    }
+    if (item.clocks.size() > 1) add(why, Word::why_sooner);
+    explain_spells(why, aircraft);
+    add_source(why, item);
+    add(why, Word::why_not_approval);
+    return why;
+}
+
+Why why_total(const Assessed& aircraft) {
+    Why why;
+    why.title = {Word::why_total, {}};
+    add_total(why, aircraft);
+    for (const timeline::MeterState& meter : aircraft.state.meters) {
+        const base::Arg name = base::text_arg(meter.name);
+        add(why, Word::why_meter, {name, base::hours_left_arg(meter.reads), base::hours_left_arg(meter.total)}, meter.id);
+    }
+    if (!aircraft.state.questions.empty()) add(why, Word::why_highest);
+    return why;
+}
+
+Why why_rate(const Assessed& aircraft) {
+    Why why;
+    why.title = {Word::why_rate, {}};
+    const forecast::UsageRate& rate = aircraft.rate;
+    if (rate.windows > 0) {
+        add(why, Word::why_rate_windows,
+            {base::whole_arg(rate.windows), base::whole_arg(rate.window_days), base::day_arg(rate.from),
+             base::day_arg(rate.to)});
+        add(why, Word::why_rate_fan,
+            {base::hours_used_arg(forecast::a_year(rate.least)), base::hours_used_arg(forecast::a_year(rate.likely)),
+             base::hours_used_arg(forecast::a_year(rate.greatest))});
+        add(why, Word::why_rate_even);
+        add(why, Word::why_rate_is_past);
+    } else {
+        add(why, Word::why_rate_none);
+    }
+    if (aircraft.state.plan) {
+        add(why, Word::why_rate_plan, {base::hours_left_arg(aircraft.state.plan->month)}, aircraft.state.plan->fact);
+    }
+    return why;
+}
+
+Why why_break_even(const Assessed& aircraft) {
+    Why why;
+    why.title = {Word::why_break_even, {}};
+    const ItemDue* overhaul = overhaul_of(aircraft);
+    const auto rate = overhaul == nullptr ? std::nullopt : forecast::break_even(*overhaul, aircraft.today);
+    if (!rate) return why;
+    const ClockDue* hours = limits::clock_of(*overhaul, Clock::hours);
+    const ClockDue* calendar = limits::clock_of(*overhaul, Clock::calendar);
+    const base::Span span = base::span_between(aircraft.today, calendar->due_on);
+    add(why, Word::why_break_even_sum, {base::hours_left_arg(hours->left), base::span_arg(span)});
+    add(why, Word::why_break_even_use);
+    return why;
+}
+
+}  // namespace twoclocks::views

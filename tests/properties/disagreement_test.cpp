@@ -1,0 +1,117 @@
+// An unanswered disagreement never gives more life than any way of answering it.
+#include "catch_amalgamated.hpp"
+#include "tests/support/random_journal.hpp"
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/forecast/projection.hpp"
+#include "engine/facts/print.hpp"
+#include "engine/limits/due.hpp"
+
+using namespace twoclocks;
+using facts::Journal;
+using limits::ClockDue;
+using limits::ItemDue;
+using support::random_today;
+using support::RandomJournal;
+using timeline::AircraftState;
+using timeline::Question;
+
+namespace {
+
+constexpr std::uint64_t cases = 3000;
+
+/// Answers one question after another, keeping a side at random; nothing when answers contradict.
+std::optional<AircraftState> answered(Journal journal, base::Id aircraft, std::uint64_t seed) {
+    constexpr std::int32_t most_rounds = 12;
+    support::Random random{seed};
+    support::Pen judge{"judge", 1'800'000'000'000};
+    for (std::int32_t round = 0; round < most_rounds; ++round) {
+        AircraftState state = timeline::replay(journal, aircraft, random_today);
+        if (state.questions.empty()) return state;
+        const Question& question = state.questions.front();
+        std::vector<facts::Ref> settles;
+        for (const facts::Fact* side : question.sides) settles.push_back(ref_to(journal, *side));
+        const auto last = static_cast<std::int64_t>(settles.size()) - 1;
+        const facts::Ref keeps = settles[static_cast<std::size_t>(random.between(0, last))];
+        journal.add(judge.answer(aircraft, settles, {keeps}));
+    }
+    return std::nullopt;
+}
+
+const ItemDue* find_item(const std::vector<ItemDue>& items, base::Id id) {
+    const auto found =
+        std::find_if(items.begin(), items.end(), [&](const ItemDue& item) { return item.item == id; });
+    return found == items.end() ? nullptr : &*found;
+}
+
+/// True when `open` promises no more than `settled`; an unknown clock promises nothing.
+bool promises_no_more(const ClockDue& open, const ClockDue& settled) {
+    if (!open.known || !settled.known) return !open.known || !settled.known;
+    return open.left <= settled.left && open.days_left <= settled.days_left &&
+           open.left_count <= settled.left_count;
+}
+
+forecast::UsageRate fixed_rate() {
+    forecast::UsageRate rate;
+    rate.basis = forecast::RateBasis::stated;
+    rate.least = 720;
+    rate.likely = 1800;
+    rate.greatest = 3600;
+    return rate;
+}
+
+bool not_later(const std::optional<base::Date>& left, const std::optional<base::Date>& right) {
+    return !right || (left && *left <= *right);
+}
+
+void compare(const AircraftState& open, const AircraftState& settled) {
+    const std::vector<ItemDue> before = limits::due_items(open, random_today);
+    for (const ItemDue& after : limits::due_items(settled, random_today)) {
+        const ItemDue* item = find_item(before, after.item);
+        REQUIRE(item != nullptr);
+        for (const ClockDue& clock : after.clocks) {
+            const ClockDue* same = limits::clock_of(*item, clock.clock);
+            REQUIRE(same != nullptr);
+            CAPTURE(same->left.seconds, clock.left.seconds, same->days_left, clock.days_left);
+            CAPTURE(same->left_count.value, clock.left_count.value);
+            REQUIRE(promises_no_more(*same, clock));
+        }
+        REQUIRE((item->mandatory() || !after.mandatory()));
+        const auto open_days = forecast::project(*item, open, fixed_rate(), random_today);
+        const auto days = forecast::project(after, settled, fixed_rate(), random_today);
+        if (!open_days.known || !days.known) continue;
+        REQUIRE(not_later(open_days.early, days.early));
+        REQUIRE(not_later(open_days.likely, days.likely));
+        REQUIRE(not_later(open_days.late, days.late));
+    }
+}
+
+}  // namespace
+
+TEST_CASE("an unanswered disagreement never gives more life than any answer",
+          "[properties][disagreement]") {
+    std::int64_t compared = 0;
+    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+        const RandomJournal random{seed, {8, false, false, true}};
+        const Journal journal = random.all();
+        const AircraftState open = timeline::replay(journal, random.aircraft(), random_today);
+        if (open.questions.empty()) continue;
+        const bool hidden = std::any_of(
+            open.questions.begin(), open.questions.end(), [](const Question& question) {
+                return question.no_safe_side;
+            });
+        if (hidden) continue;
+        for (std::uint64_t way = 0; way < 4; ++way) {
+            const auto settled = answered(journal, random.aircraft(), seed * 100 + way);
+            if (!settled) continue;
+            CAPTURE(seed, way, facts::print_journal(journal));
+            compare(open, *settled);
+            ++compared;
+        }
+    }
+    CHECK(compared > 1000);
+}

@@ -1,0 +1,294 @@
+// The rules that look for words: what the engine may not name, what it must say of its functions,
+// and where sentences and colours may stand.
+#include "tests/support/house_rules.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <string_view>
+
+namespace twoclocks::support {
+namespace {
+
+struct Ban {
+    std::string_view token;
+    std::string_view remedy;
+    std::string_view allowed;  // beginnings of paths, each with a space behind it
+};
+
+constexpr std::string_view clocks = "take `today` or a wall time as an argument";
+constexpr std::string_view printing = "return data or text; the caller reads and prints";
+constexpr std::string_view regions = "return a Message; base/region writes it";
+constexpr std::string_view orders =
+    "use std::map or a sorted vector: their order is the same everywhere";
+constexpr std::string_view reals = "use FlightTime, Count or another whole quantity";
+constexpr std::string_view canvas = "the engine knows no canvas and no browser";
+constexpr std::string_view draws =
+    "draw with std::mt19937_64 and our own transforms, from a given seed";
+constexpr std::string_view real_rooms =
+    "engine/base/real. engine/forecast/ engine/work/ engine/plan/ engine/budget/ ";
+constexpr std::string_view random_rooms = "engine/forecast/ engine/plan/ engine/budget/ ";
+
+constexpr auto bans = std::to_array<Ban>({
+    {"::now", clocks, ""},
+    {"std::time", clocks, ""},
+    {"system_clock", clocks, ""},
+    {"steady_clock", clocks, ""},
+    {"high_resolution_clock", clocks, ""},
+    {"localtime", clocks, ""},
+    {"gmtime", clocks, ""},
+    {"<ctime>", clocks, ""},
+    {"<iostream>", printing, ""},
+    {"<fstream>", printing, ""},
+    {"<filesystem>", printing, ""},
+    {"<cstdio>", printing, ""},
+    {"printf", printing, ""},
+    {"<sstream>", regions, ""},
+    {"<iomanip>", regions, ""},
+    {"<locale>", regions, ""},
+    {"locale", regions, ""},
+    {"setlocale", regions, ""},
+    {"strtod", regions, ""},
+    {"stod", regions, ""},
+    {"<random>", draws, random_rooms},
+    {"mt19937_64", draws, random_rooms},
+    {"random_device", draws, ""},
+    {"rand", draws, ""},
+    {"normal_distribution", draws, ""},
+    {"uniform_real_distribution", draws, ""},
+    {"uniform_int_distribution", draws, ""},
+    {"unordered_map", orders, ""},
+    {"unordered_set", orders, ""},
+    {"unordered_multimap", orders, ""},
+    {"unordered_multiset", orders, ""},
+    {"<unordered_map>", orders, ""},
+    {"<unordered_set>", orders, ""},
+    {"float", reals, real_rooms},
+    {"double", reals, real_rooms},
+    {"imgui", canvas, ""},
+    {"emscripten", canvas, ""},
+});
+
+/// Functions of <cmath> whose last bit differs from build to build, or that hide a rounding.
+constexpr std::array<std::string_view, 37> libm{
+    "exp",   "exp2",      "expm1",     "log",  "log2",  "log10", "log1p",  "pow",
+    "cbrt",  "hypot",     "sin",       "cos",  "tan",   "asin",  "acos",   "atan",
+    "atan2", "sinh",      "cosh",      "tanh", "erf",   "erfc",  "tgamma", "lgamma",
+    "fma",   "fmod",      "floor",     "ceil", "trunc", "round", "rint",   "lround",
+    "lrint", "nearbyint", "remainder", "modf", "ldexp"};
+
+struct Exception {
+    std::string_view path;
+    std::string_view text;
+    std::string_view reason;
+};
+
+/// Texts with a space that nobody is ever shown.
+constexpr std::array<Exception, 0> allowed_texts{};
+
+void complain(Complaints& out, const SourceText& file, int line, std::string_view why) {
+    out.push_back(file.path + ":" + std::to_string(line) + ": " + std::string{why});
+}
+
+bool is_letter(char sign) {
+    return std::isalpha(static_cast<unsigned char>(sign)) != 0 ||
+           static_cast<unsigned char>(sign) >= 0x80U;
+}
+
+bool is_name_sign(char sign) {
+    return std::isalnum(static_cast<unsigned char>(sign)) != 0 || sign == '_';
+}
+
+/// Where `token` stands on its own, not inside a longer name; npos without one.
+std::size_t find_token(std::string_view line, std::string_view token, std::size_t from = 0) {
+    for (std::size_t at = line.find(token, from); at != std::string_view::npos;
+         at = line.find(token, at + 1)) {
+        const std::size_t end = at + token.size();
+        const bool starts = at == 0 || !is_name_sign(token.front()) || !is_name_sign(line[at - 1]);
+        const bool ends =
+            end == line.size() || !is_name_sign(token.back()) || !is_name_sign(line[end]);
+        if (starts && ends) return at;
+    }
+    return std::string_view::npos;
+}
+
+/// Code, with the path back in its place when the line is an include.
+std::string_view told(const SourceText& file, std::size_t index) {
+    return file.code[index].starts_with("#include") ? file.raw[index] : file.code[index];
+}
+
+bool allowed_in(std::string_view path, std::string_view beginnings) {
+    while (!beginnings.empty()) {
+        const std::size_t space = beginnings.find(' ');
+        if (path.starts_with(beginnings.substr(0, space))) return true;
+        beginnings.remove_prefix(space + 1);
+    }
+    return false;
+}
+
+/// A call of a libm function: bare or from std, not one of ours that is a member or has a
+/// namespace.
+bool calls_libm(std::string_view line, std::string_view name) {
+    for (std::size_t at = find_token(line, name); at != std::string_view::npos;
+         at = find_token(line, name, at + 1)) {
+        if (!line.substr(at + name.size()).starts_with('(')) continue;
+        const std::string_view before = line.substr(0, at);
+        if (before.ends_with("std::")) return true;
+        if (!before.ends_with("::") && !before.ends_with('.') && !before.ends_with("->"))
+            return true;
+    }
+    return false;
+}
+
+/// A function of a header that stands outside every type: its name and a parenthesis, no value
+/// before.
+bool declares_function(std::string_view line) {
+    if (line.empty() || !(is_letter(line.front()) || line.front() == '[')) return false;
+    for (const std::string_view other : {"namespace",
+                                         "struct",
+                                         "class",
+                                         "enum",
+                                         "using",
+                                         "typedef",
+                                         "static_assert",
+                                         "template",
+                                         "extern",
+                                         "friend"}) {
+        if (line.starts_with(other)) return false;
+    }
+    const std::size_t open = line.find('(');
+    if (open == std::string_view::npos || open == 0 || !is_name_sign(line[open - 1])) return false;
+    return line.substr(0, open).find_first_of("={") == std::string_view::npos;
+}
+
+/// True when the comment block that ends just above `at` (or above its template line) has `label`.
+bool documented(const SourceText& file, std::size_t at, std::string_view label) {
+    while (at > 0 && file.raw[at - 1].starts_with("template"))
+        --at;
+    for (; at > 0 && file.raw[at - 1].starts_with("///"); --at) {
+        if (file.raw[at - 1].find(label) != std::string::npos) return true;
+    }
+    return false;
+}
+
+/// Letters with at most the punctuation of a sentence round them; no code, no key, no path.
+bool is_word(std::string_view token) {
+    constexpr std::string_view stops = ".,;:!?()'\\\"-";
+    bool any = false;
+    for (const char sign : token) {
+        if (is_letter(sign)) {
+            any = true;
+        } else if (stops.find(sign) == std::string_view::npos) {
+            return false;
+        }
+    }
+    return any;
+}
+
+/// Two words in a row, or one that is meant to be joined to others: it has a space at one end.
+bool is_prose(std::string_view text) {
+    bool word_before = false;
+    while (!text.empty()) {
+        const std::size_t space = text.find(' ');
+        const std::string_view token = text.substr(0, space);
+        const bool word = is_word(token) && (token.size() > 1 || word_before);
+        if (word && word_before) return true;
+        word_before = is_word(token);
+        if (space == std::string_view::npos) return false;
+        text.remove_prefix(space + 1);
+    }
+    return false;
+}
+
+bool is_excepted(const SourceText& file, const Literal& literal) {
+    return literal.asserted ||
+           std::any_of(allowed_texts.begin(), allowed_texts.end(), [&](const Exception& row) {
+               return file.path == row.path && literal.text == row.text;
+           });
+}
+
+/// # or 0x and six or eight hexadecimal digits.
+bool names_colour(std::string_view text, std::string_view lead) {
+    for (std::size_t at = text.find(lead); at != std::string_view::npos;
+         at = text.find(lead, at + 1)) {
+        const std::string_view rest = text.substr(at + lead.size());
+        const auto end = std::find_if_not(rest.begin(), rest.end(), [](char sign) {
+            return std::isxdigit(static_cast<unsigned char>(sign)) != 0;
+        });
+        const auto digits = end - rest.begin();
+        if (digits == 6 || digits == 8) return true;
+    }
+    return false;
+}
+
+}  // namespace
+
+Complaints ban_complaints(const SourceText& file) {
+    Complaints out;
+    for (std::size_t i = 0; i < file.code.size(); ++i) {
+        const std::string_view line = told(file, i);
+        const int number = static_cast<int>(i) + 1;
+        for (const Ban& ban : bans) {
+            if (find_token(line, ban.token) == std::string_view::npos) continue;
+            if (allowed_in(file.path, ban.allowed)) continue;
+            complain(out, file, number, std::string{ban.token} + ": " + std::string{ban.remedy});
+        }
+        for (const std::string_view name : libm) {
+            if (!calls_libm(line, name)) continue;
+            complain(out, file, number, std::string{name} + ": use base/real or whole numbers");
+        }
+    }
+    return out;
+}
+
+Complaints document_complaints(const SourceText& file) {
+    Complaints out;
+    if (!file.path.ends_with(".hpp")) return out;
+    for (std::size_t i = 0; i < file.code.size(); ++i) {
+        const std::string_view line = file.code[i];
+        if (!declares_function(line)) continue;
+        const int number = static_cast<int>(i) + 1;
+        const bool gives = line.starts_with("[[nodiscard]]");
+        const bool silent = find_token(line.substr(0, line.find('(')), "void") != std::string::npos;
+        if (!gives && !silent) complain(out, file, number, "add [[nodiscard]]: a value is for use");
+        if (line.substr(0, line.find('(')).find("size_t") != std::string_view::npos) {
+            complain(out, file, number, "return an int32_t or int64_t: size_t has no fixed width");
+        }
+        for (const std::string_view label : {"Units:", "Errors:", "Source:"}) {
+            if (!gives || documented(file, i, label)) continue;
+            complain(out, file, number, "add `" + std::string{label} + "` to the /// block above");
+        }
+    }
+    return out;
+}
+
+Complaints prose_complaints(const SourceText& file) {
+    Complaints out;
+    for (const Literal& literal : file.literals) {
+        if (!is_prose(literal.text) || is_excepted(file, literal)) continue;
+        complain(out,
+                 file,
+                 literal.line,
+                 "\"" + literal.text + "\": put the words in engine/base/words.def and `say` them");
+    }
+    return out;
+}
+
+Complaints panel_complaints(const SourceText& file) {
+    constexpr std::string_view remedy = "take the colour from wasm/theme.hpp by what it means";
+    Complaints out;
+    for (std::size_t i = 0; i < file.code.size(); ++i) {
+        const std::string_view line = file.code[i];
+        bool colour = names_colour(line, "0x");
+        for (const std::string_view token : {"IM_COL32", "ImColor", "ImVec4"}) {
+            colour = colour || find_token(line, token) != std::string_view::npos;
+        }
+        if (colour) complain(out, file, static_cast<int>(i) + 1, remedy);
+    }
+    for (const Literal& literal : file.literals) {
+        if (names_colour(literal.text, "#")) complain(out, file, literal.line, remedy);
+    }
+    return out;
+}
+
+}  // namespace twoclocks::support

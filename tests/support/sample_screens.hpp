@@ -1,0 +1,56 @@
+// Screens made by hand, for tests of the canvas and for looking at it. Every aircraft is invented.
+#pragma once
+
+#include "wasm/screen.hpp"
+
+#include <string>
+#include <vector>
+
+namespace twoclocks::canvas::samples {
+
+struct Sample {
+    std::string name;
+    Screen screen;
+};
+
+[[nodiscard]] Screen welcome();
+[[nodiscard]] Screen empty_fleet();
+[[nodiscard]] Screen fleet();
+[[nodiscard]] Screen large_fleet(std::int32_t aircraft);
+[[nodiscard]] Screen aircraft();
+[[nodiscard]] Screen troubled_aircraft();
+[[nodiscard]] Screen new_aircraft();
+[[nodiscard]] Screen log_choices();
+[[nodiscard]] Screen pad();
+[[nodiscard]] Screen falling_pad();
+[[nodiscard]] Screen history();
+[[nodiscard]] Screen long_history(std::int32_t records);
+[[nodiscard]] Screen files();
+[[nodiscard]] Screen preview();
+[[nodiscard]] Screen form();
+[[nodiscard]] Screen wrong_form();
+[[nodiscard]] Screen why();
+[[nodiscard]] Screen record();
+[[nodiscard]] Screen notices();
+
+/// One of each, with its name.
+[[nodiscard]] std::vector<Sample> every_screen();
+
+// Parts, shared by the files that make the screens.
+[[nodiscard]] base::Message told(std::string words);
+[[nodiscard]] base::Message hours_left(std::int64_t tenths);
+[[nodiscard]] base::Message span(std::int32_t years, std::int32_t days);
+[[nodiscard]] base::Id id_of(std::uint64_t number);
+[[nodiscard]] base::Date day_of(std::int32_t day_number);
+[[nodiscard]] views::LifeBoxView hours_box();
+[[nodiscard]] views::LifeBoxView calendar_box();
+[[nodiscard]] views::LifeBoxView late_box();
+[[nodiscard]] views::LifeBoxView missing_box();
+[[nodiscard]] views::Why why_of_hours();
+
+inline constexpr std::int32_t day_21_sep_2029 = 21813;
+inline constexpr std::int32_t day_3_may_2026 = 20576;
+inline constexpr std::int32_t day_9_feb_2029 = 21589;
+inline constexpr std::int32_t day_31_may_2034 = 23526;
+
+}  // namespace twoclocks::canvas::samples

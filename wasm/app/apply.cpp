@@ -1,0 +1,232 @@
+// What each intent does. One function an intent: a new place, a new fact, or a call to the host.
+#include <algorithm>
+
+#include "engine/base/message_args.hpp"
+#include "engine/facts/print.hpp"
+#include "engine/views/record.hpp"
+#include "wasm/app/inside.hpp"
+
+namespace twoclocks::canvas {
+namespace {
+
+using base::Word;
+using Inside = AppState::Inside;
+
+/// Looks and names that stay on this device, by the names the host keeps them under.
+[[nodiscard]] std::string_view theme_name(ThemeChoice theme) {
+    switch (theme) {
+        case ThemeChoice::system: return "system";
+        case ThemeChoice::paper: return "paper";
+        case ThemeChoice::night: return "night";
+        case ThemeChoice::sun: return "sun";
+    }
+    return "system";
+}
+
+/// Answers intents. Every overload changes places, drafts or asks the host; none edits a fact.
+struct Apply {
+    Inside& in;
+
+    void operator()(const intent::OpenFleet&) const { in.open({Place::Kind::fleet, {}}); }
+
+    void operator()(const intent::OpenLog&) const {
+        if (in.fleet.size() == 1) {
+            open_pad(in.fleet.begin()->first);
+        } else {
+            in.open({Place::Kind::log, {}});
+        }
+    }
+
+    void operator()(const intent::OpenPad& intent) const { open_pad(intent.aircraft); }
+
+    void operator()(const intent::OpenAircraft& intent) const { in.open({Place::Kind::aircraft, intent.aircraft}); }
+
+    void operator()(const intent::OpenHistory& intent) const { in.open({Place::Kind::history, intent.aircraft}); }
+
+    void operator()(const intent::OpenFiles&) const { in.open({Place::Kind::files, {}}); }
+
+    void operator()(const intent::OpenForm& intent) const {
+        in.open({Place::Kind::form, intent.subject});
+        const base::Id aircraft = aircraft_of_subject(in.ledger.visible(), intent.subject);
+        const views::Assessed* found = in.assessed(aircraft);
+        const timeline::AircraftState* state = found == nullptr ? nullptr : &found->state;
+        in.form = make_form(intent.kind, intent.subject, {in.ledger.visible(), state, in.today, in.signer.author()});
+    }
+
+    void operator()(const intent::Back&) const { in.host.go_back(); }
+
+    void operator()(const intent::PadKey& intent) const { press(in.pad, intent.key); }
+
+    void operator()(const intent::SaveReading&) const {
+        const views::Assessed* aircraft = in.assessed(in.pad.aircraft);
+        if (aircraft == nullptr || !in.pending.empty()) return;
+        std::optional<facts::Body> body = pad_body(in.pad, *aircraft);
+        if (!body) return;
+        const auto& reading = std::get<facts::Reading>(body->fields);
+        const base::Message done{Word::saved_reading,
+                                 {base::hours_used_arg(reading.reads), base::text_arg(aircraft->state.registration)}};
+        const facts::Fact fact = in.signer.sign(in.signer.new_id(), std::move(*body), in.ledger.visible());
+        in.save_facts({fact}, {{}, Pending::After::aircraft, in.pad.aircraft, done});
+    }
+
+    void operator()(const intent::EditField&) const {}
+
+    void operator()(const intent::ChooseOption& intent) const {
+        if (FieldView* field = find_field(in.form, intent.field)) field->chosen = intent.option;
+    }
+
+    void operator()(const intent::SubmitForm&) const {
+        if (!in.pending.empty()) return;
+        if (in.form.kind == FormKind::author) {
+            keep_author();
+            return;
+        }
+        const std::vector<facts::Fact> facts = submit_form(in.form, in.form_context(), in.signer);
+        if (facts.empty()) return;
+        const bool adds = in.form.kind == FormKind::new_aircraft;
+        in.save_facts(facts, {{}, adds ? Pending::After::aircraft : Pending::After::leave_form, in.form.aircraft,
+                              {Word::saved_records, {base::whole_arg(static_cast<std::int64_t>(facts.size()))}}});
+    }
+
+    void operator()(const intent::OpenWhy& intent) const {
+        const auto place = static_cast<std::size_t>(intent.why);
+        if (intent.why < 0 || place >= in.screen.whys.size()) return;
+        open_sheet(in.screen.whys[place]);
+    }
+
+    void operator()(const intent::OpenRecord& intent) const {
+        const auto same = in.ledger.visible().with_id(intent.fact);
+        if (same.empty()) return;
+        RecordSheet record;
+        record.row = views::make_history_row(in.ledger.visible(), *same.front());
+        record.lines = views::record_lines(*same.front());
+        open_sheet(std::move(record));
+    }
+
+    void operator()(const intent::CloseSheet&) const { in.host.go_back(); }
+
+    void operator()(const intent::AnswerQuestion& intent) const {
+        const views::Assessed* aircraft = in.assessed(in.here().subject);
+        if (aircraft == nullptr || intent.question < 0 || intent.side < 0 || !in.pending.empty()) return;
+        const auto& questions = aircraft->state.questions;
+        const auto place = static_cast<std::size_t>(intent.question);
+        const auto side = static_cast<std::size_t>(intent.side);
+        if (place >= questions.size() || side >= questions[place].sides.size()) return;
+        answer(questions[place], side, aircraft->state.id);
+    }
+
+    void operator()(const intent::ExportJournal&) const { export_journal(in); }
+
+    void operator()(const intent::ChooseFile&) const { in.host.choose_file(); }
+
+    void operator()(const intent::LoadDemo&) const { in.host.fetch_demo(); }
+
+    void operator()(const intent::AcceptImport&) const {
+        if (!in.import || !in.import->preview.can_accept || !in.pending.empty()) return;
+        Pending save;
+        save.segment = in.ledger.import_segment(in.import->file_name, in.wall_ms, in.import->fresh);
+        save.after = Pending::After::stay_on_files;
+        save.done = {Word::saved_import, {base::whole_arg(static_cast<std::int64_t>(in.import->fresh.size()))}};
+        in.save_segment(std::move(save));
+    }
+
+    void operator()(const intent::DropImport&) const { in.import.reset(); }
+
+    void operator()(const intent::SetAside& intent) const { turn(intent.batch, true, Word::saved_aside); }
+
+    void operator()(const intent::TakeBack& intent) const { turn(intent.batch, false, Word::saved_taken_back); }
+
+    void operator()(const intent::SetTheme& intent) const {
+        in.theme = intent.theme;
+        in.host.keep_setting("theme", theme_name(intent.theme));
+    }
+
+    void operator()(const intent::AcceptCaution&) const {
+        in.caution_accepted = true;
+        in.host.keep_setting("caution", "accepted");
+    }
+
+    void operator()(const intent::StartNewVersion&) const { in.host.start_new_version(); }
+
+    void operator()(const intent::DismissNotice&) const { in.notices.clear(); }
+
+  private:
+    void open_pad(base::Id aircraft) const {
+        in.pad = {aircraft, {}, base::print_date(in.today)};
+        in.open({Place::Kind::pad, aircraft});
+    }
+
+    template <class Sheet>
+    void open_sheet(Sheet sheet) const {
+        if (std::holds_alternative<std::monostate>(in.sheet)) in.host.push_page();
+        in.sheet = std::move(sheet);
+    }
+
+    void keep_author() const {
+        const FieldView* field = find_field(in.form, "author");
+        if (field == nullptr) return;
+        in.signer.set_author(field->text);
+        in.host.keep_setting("author", field->text);
+        in.host.go_back();
+    }
+
+    void turn(std::int32_t batch, bool aside, Word done) const {
+        Pending save;
+        save.segment = Ledger::aside_segment(batch, aside);
+        save.after = Pending::After::stay;
+        save.done = {done, {}};
+        in.save_segment(std::move(save));
+    }
+
+    void answer(const timeline::Question& question, std::size_t side, base::Id aircraft) const {
+        facts::Answer answer;
+        for (const facts::Fact* fact : question.sides) {
+            const facts::Ref ref = facts::ref_to(in.ledger.visible(), *fact);
+            answer.settles.push_back(ref);
+            if (fact == question.sides[side]) answer.keeps.push_back(ref);
+        }
+        facts::Body body{in.today, {aircraft}, std::move(answer), {}};
+        const facts::Fact fact = in.signer.sign(in.signer.new_id(), std::move(body), in.ledger.visible());
+        in.save_facts({fact}, {{}, Pending::After::stay, aircraft, {Word::saved_records, {base::whole_arg(1)}}});
+    }
+};
+
+}  // namespace
+
+void export_journal(AppState::Inside& in) {
+    const std::string today = base::print_date(in.today);
+    in.host.hand_over_file("two-clocks-" + today + ".jsonl", facts::print_journal(in.ledger.visible()));
+    in.last_export = today;
+    in.host.keep_setting("last_export", today);
+    in.notify({Word::export_done, {}});
+}
+
+void AppState::Inside::open(Place place) {
+    sheet = std::monostate{};
+    if (place.kind == here().kind && place.subject == here().subject && place.kind != Place::Kind::form) return;
+    const bool failed = std::any_of(notices.begin(), notices.end(), [](const Notice& notice) { return notice.urgent; });
+    if (!failed) notices.clear();
+    places.push_back(place);
+    host.push_page();
+}
+
+void AppState::Inside::replace(Place place) {
+    here() = place;
+    sheet = std::monostate{};
+}
+
+void AppState::Inside::close() {
+    if (!std::holds_alternative<std::monostate>(sheet)) {
+        sheet = std::monostate{};
+    } else if (places.size() > 1) {
+        places.pop_back();
+    }
+    dirty = true;
+}
+
+void AppState::Inside::apply(const Intent& intent) {
+    std::visit(Apply{*this}, intent);
+    dirty = true;
+}
+
+}  // namespace twoclocks::canvas

@@ -1,0 +1,49 @@
+// Forms: what a person types, as a draft, and the facts it becomes. A draft edits freely; what is saved is
+// corrected or withdrawn.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/facts/journal.hpp"
+#include "engine/timeline/state.hpp"
+#include "wasm/app/signer.hpp"
+#include "wasm/intent.hpp"
+#include "wasm/screen.hpp"
+
+namespace twoclocks::canvas {
+
+/// One form being filled in.
+struct Form {
+    FormKind kind{};
+    base::Id subject;             // as OpenForm names it
+    base::Id aircraft;
+    base::Word title{};
+    base::Word intro{};
+    base::Word submit{};
+    std::vector<FieldView> fields;
+    std::vector<base::Problem> problems;
+};
+
+/// What a form may look at.
+struct FormContext {
+    const facts::Journal& journal;
+    const timeline::AircraftState* aircraft{nullptr};   // of the form's subject, null for a new one
+    base::Date today;
+    std::string author;
+};
+
+/// A fresh form with what is known filled in.
+[[nodiscard]] Form make_form(FormKind kind, base::Id subject, const FormContext& context);
+
+/// The facts a form becomes; none when it has problems, which then stand beside their fields.
+[[nodiscard]] std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Signer& signer);
+
+/// A field by its id, null when the form has none of that name.
+[[nodiscard]] FieldView* find_field(Form& form, std::string_view id);
+
+/// The aircraft that a form's subject belongs to: the subject itself, or the one its fact is about.
+[[nodiscard]] base::Id aircraft_of_subject(const facts::Journal& journal, base::Id subject);
+
+}  // namespace twoclocks::canvas

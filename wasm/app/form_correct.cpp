@@ -1,0 +1,237 @@
+// Correcting a record of any kind, and taking one back. The fields come from the one list of fields that
+// the file format has, so a new kind of record can be corrected without a line here.
+#include "engine/base/message_args.hpp"
+#include "engine/facts/check.hpp"
+#include "engine/facts/fields.hpp"
+#include "engine/facts/names.hpp"
+#include "wasm/app/form_fields.hpp"
+#include "wasm/app/form_kinds.hpp"
+
+namespace twoclocks::canvas {
+namespace {
+
+using base::Word;
+
+constexpr const char* date_field = "date";
+
+/// The label of a field of the file format.
+[[nodiscard]] Word label_of(std::string_view key) {
+    struct Row {
+        std::string_view key;
+        Word label;
+    };
+    constexpr std::array rows{
+        Row{"registration", Word::field_registration}, Row{"type", Word::field_type},
+        Row{"serial", Word::field_serial},             Row{"manufactured", Word::field_manufactured},
+        Row{"why", Word::field_why},                   Row{"hours", Word::field_hours},
+        Row{"months", Word::field_months},             Row{"landings", Word::field_landings},
+        Row{"starts", Word::field_starts},             Row{"anchor_on", Word::field_last_on},
+        Row{"anchor_total", Word::field_last_total},   Row{"anchor_landings", Word::field_anchor_landings},
+        Row{"anchor_starts", Word::field_anchor_starts}, Row{"source", Word::field_source},
+        Row{"revision", Word::field_revision},         Row{"name", Word::field_name},
+        Row{"reads", Word::field_reads},               Row{"total", Word::field_total},
+        Row{"what", Word::field_what},                 Row{"place", Word::field_place},
+        Row{"done_by", Word::field_done_by},           Row{"reference", Word::field_reference},
+        Row{"month", Word::field_plan_month},          Row{"until", Word::field_until},
+        Row{"text", Word::field_note},                 Row{"chapter", Word::field_chapter},
+        Row{"class", Word::field_class},               Row{"calendar_rule", Word::field_rule},
+        Row{"drive", Word::field_drive},               Row{"role", Word::field_role},
+        Row{"anchor", Word::field_anchor}};
+    for (const Row& row : rows) {
+        if (row.key == key) return row.label;
+    }
+    return Word::field_other;
+}
+
+[[nodiscard]] std::vector<Word> option_words(facts::LimitClass) { return class_words(); }
+
+[[nodiscard]] std::vector<Word> option_words(facts::MeterDrive) { return drive_words(); }
+
+[[nodiscard]] std::vector<Word> option_words(base::CalendarRule) { return rule_words(); }
+
+[[nodiscard]] std::vector<Word> option_words(facts::ItemRole) {
+    return {Word::role_overhaul, Word::role_inspection, Word::role_component, Word::role_other};
+}
+
+[[nodiscard]] std::vector<Word> option_words(facts::Anchor) {
+    return {Word::anchor_manufacture, Word::anchor_cure,    Word::anchor_shipment, Word::anchor_first_airworthiness,
+            Word::anchor_first_fit,   Word::anchor_release, Word::anchor_overhaul, Word::anchor_unknown};
+}
+
+/// Walks the fields of a record and lays one out for each that a person can type.
+class FieldMaker {
+  public:
+    explicit FieldMaker(Form& form) : form_(form) {}
+
+    void needed_text(std::string_view key, const std::string& text) { add(key, FieldKind::text, text, Need::needed); }
+
+    void text(std::string_view key, const std::string& text) { add(key, FieldKind::text, text, Need::optional); }
+
+    void note(std::string_view key, const std::string& text) { add(key, FieldKind::note, text, Need::needed); }
+
+    void truth(std::string_view, bool) {}
+
+    void date(std::string_view key, const std::optional<base::Date>& date) {
+        add(key, FieldKind::date, date ? base::print_date(*date) : std::string{}, Need::optional);
+    }
+
+    void needed_time(std::string_view key, base::FlightTime time) {
+        add(key, FieldKind::decimal, tenths_text(time), Need::needed);
+    }
+
+    void time(std::string_view key, const std::optional<base::FlightTime>& time) {
+        add(key, FieldKind::decimal, time ? tenths_text(*time) : std::string{}, Need::optional);
+    }
+
+    void count(std::string_view key, const std::optional<base::Count>& count) {
+        add(key, FieldKind::whole, count ? std::to_string(count->value) : std::string{}, Need::optional);
+    }
+
+    void months(std::string_view key, const std::optional<std::int32_t>& months) {
+        add(key, FieldKind::whole, months ? std::to_string(*months) : std::string{}, Need::optional);
+    }
+
+    template <class T>
+    void name(std::string_view key, T value) {
+        form_.fields.push_back(
+            make_choice(std::string{key}, label_of(key), option_words(value), static_cast<std::int32_t>(value)));
+    }
+
+    void ref(std::string_view, const facts::Ref&) {}
+
+    void refs(std::string_view, const std::vector<facts::Ref>&) {}
+
+    void renewals(std::string_view, const std::vector<facts::Renewal>&) {}
+
+    void body(std::string_view, const std::shared_ptr<const facts::Body>&) {}
+
+  private:
+    void add(std::string_view key, FieldKind kind, std::string text, Need need) {
+        // The reason of the record itself must not collide with the reason of its correction.
+        const std::string id = key == "why" ? std::string{"own_why"} : std::string{key};
+        form_.fields.push_back(make_field(id, label_of(key), kind, std::move(text), need));
+    }
+
+    Form& form_;
+};
+
+/// Walks the fields again and takes what the person left in each. A time that was not touched keeps its
+/// seconds, which the field shows only to the tenth.
+class FieldTaker {
+  public:
+    explicit FieldTaker(FieldReader& reader) : reader_(reader) {}
+
+    void needed_text(std::string_view key, std::string& text) { text = reader_.text(id(key)); }
+
+    void text(std::string_view key, std::string& text) { text = reader_.text(id(key)); }
+
+    void note(std::string_view key, std::string& text) { text = reader_.text(id(key)); }
+
+    void truth(std::string_view, bool&) {}
+
+    void date(std::string_view key, std::optional<base::Date>& date) { date = reader_.date(key); }
+
+    void needed_time(std::string_view key, base::FlightTime& time) {
+        const auto told = reader_.hours(key);
+        if (told && tenths_text(*told) != tenths_text(time)) time = *told;
+    }
+
+    void time(std::string_view key, std::optional<base::FlightTime>& time) {
+        const auto told = reader_.hours(key);
+        const bool same = told && time && tenths_text(*told) == tenths_text(*time);
+        if (!same) time = told;
+    }
+
+    void count(std::string_view key, std::optional<base::Count>& count) {
+        const auto told = reader_.whole(key);
+        count = told ? std::optional{base::Count{*told}} : std::nullopt;
+    }
+
+    void months(std::string_view key, std::optional<std::int32_t>& months) {
+        const auto told = reader_.whole(key);
+        months = told ? std::optional{static_cast<std::int32_t>(*told)} : std::nullopt;
+    }
+
+    template <class T>
+    void name(std::string_view key, T& value) {
+        value = static_cast<T>(reader_.choice(key));
+    }
+
+    void ref(std::string_view, facts::Ref&) {}
+
+    void refs(std::string_view, std::vector<facts::Ref>&) {}
+
+    void renewals(std::string_view, std::vector<facts::Renewal>&) {}
+
+    void body(std::string_view, std::shared_ptr<const facts::Body>&) {}
+
+  private:
+    [[nodiscard]] static std::string_view id(std::string_view key) { return key == "why" ? "own_why" : key; }
+
+    FieldReader& reader_;
+};
+
+/// The record to correct or take back, null when it is gone from view.
+[[nodiscard]] const facts::Fact* subject_of(const Form& form, const FormContext& context) {
+    const auto same = context.journal.with_id(form.subject);
+    return same.empty() ? nullptr : same.front();
+}
+
+[[nodiscard]] const facts::Body& body_of(const facts::Fact& fact) {
+    const auto* correction = std::get_if<facts::Correction>(&fact.body.fields);
+    return correction != nullptr && correction->instead ? *correction->instead : fact.body;
+}
+
+}  // namespace
+
+void make_correct(Form& form, const FormContext& context) {
+    form.title = Word::form_correct;
+    form.intro = Word::form_correct_intro;
+    form.submit = Word::form_correct_submit;
+    const facts::Fact* fact = subject_of(form, context);
+    if (fact == nullptr) return;
+    const facts::Body& body = body_of(*fact);
+    form.fields.push_back(make_field(date_field, Word::field_date, FieldKind::date, base::print_date(body.on), Need::needed));
+    FieldMaker maker{form};
+    std::visit([&](const auto& fields) { visit(maker, fields); }, body.fields);
+    form.fields.push_back(make_field("why", Word::field_why_corrected, FieldKind::text, {}, Need::needed));
+}
+
+Facts take_correct(Form& form, const FormContext& context, Signer& signer) {
+    const facts::Fact* fact = subject_of(form, context);
+    if (fact == nullptr) return {};
+    FieldReader reader{form};
+    auto instead = std::make_shared<facts::Body>(body_of(*fact));
+    const auto on = reader.date(date_field);
+    FieldTaker taker{reader};
+    std::visit([&](auto& fields) { visit(taker, fields); }, instead->fields);
+    const std::string why = reader.text("why");
+    if (on) instead->on = *on;
+    if (reader.sound()) {
+        for (base::Problem& problem : facts::check(*instead)) reader.complain(std::move(problem));
+    }
+    if (!reader.sound()) return {};
+    facts::Correction correction{facts::ref_to(context.journal, *fact), why, instead};
+    facts::Body body{context.today, fact->body.about, std::move(correction), {}};
+    return {signer.sign(signer.new_id(), std::move(body), context.journal)};
+}
+
+void make_withdraw(Form& form, const FormContext&) {
+    form.title = Word::form_withdraw;
+    form.intro = Word::form_withdraw_intro;
+    form.submit = Word::form_withdraw_submit;
+    form.fields.push_back(make_field("why", Word::field_why_withdrawn, FieldKind::text, {}, Need::needed));
+}
+
+Facts take_withdraw(Form& form, const FormContext& context, Signer& signer) {
+    const facts::Fact* fact = subject_of(form, context);
+    if (fact == nullptr) return {};
+    FieldReader reader{form};
+    const std::string why = reader.text("why");
+    if (!reader.sound()) return {};
+    facts::Withdrawal withdrawal{facts::ref_to(context.journal, *fact), why};
+    facts::Body body{context.today, fact->body.about, std::move(withdrawal), {}};
+    return {signer.sign(signer.new_id(), std::move(body), context.journal)};
+}
+
+}  // namespace twoclocks::canvas

@@ -1,0 +1,34 @@
+// One pair a form: `make_` lays its fields out, `take_` reads them into facts.
+// To add a form: a FormKind in intent.hpp, a pair here, a line in each switch of form.cpp.
+#pragma once
+
+#include "wasm/app/form.hpp"
+
+namespace twoclocks::canvas {
+
+using Facts = std::vector<facts::Fact>;
+
+void make_new_aircraft(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_new_aircraft(Form& form, const FormContext& context, Signer& signer);
+void make_meter_change(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_meter_change(Form& form, const FormContext& context, Signer& signer);
+void make_work_done(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_work_done(Form& form, const FormContext& context, Signer& signer);
+void make_new_item(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_new_item(Form& form, const FormContext& context, Signer& signer);
+void make_usage_plan(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_usage_plan(Form& form, const FormContext& context, Signer& signer);
+void make_parked(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_parked(Form& form, const FormContext& context, Signer& signer);
+void make_correct(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_correct(Form& form, const FormContext& context, Signer& signer);
+void make_withdraw(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_withdraw(Form& form, const FormContext& context, Signer& signer);
+void make_author(Form& form, const FormContext& context);
+
+/// Words of a meter's drive and of a limit's class, in the order of their enumerations.
+[[nodiscard]] std::vector<base::Word> drive_words();
+[[nodiscard]] std::vector<base::Word> class_words();
+[[nodiscard]] std::vector<base::Word> rule_words();
+
+}  // namespace twoclocks::canvas

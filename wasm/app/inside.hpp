@@ -1,0 +1,101 @@
+// What AppState holds, and the four things it does: remember pages, save, answer intents, make screens.
+// One file each: app_state.cpp (calls from outside), app/apply.cpp, app/saving.cpp, app/screens.cpp.
+#pragma once
+
+#include <map>
+#include <vector>
+
+#include "engine/views/make_views.hpp"
+#include "wasm/app/form.hpp"
+#include "wasm/app/import.hpp"
+#include "wasm/app/ledger.hpp"
+#include "wasm/app/pad.hpp"
+#include "wasm/app/signer.hpp"
+#include "wasm/app_state.hpp"
+
+namespace twoclocks::canvas {
+
+/// Which page, and about what.
+struct Place {
+    enum class Kind : std::uint8_t { fleet, aircraft, log, pad, history, files, form };
+    Kind kind{Kind::fleet};
+    base::Id subject;
+};
+
+/// Something handed to the host and not yet acknowledged.
+struct Pending {
+    std::string segment;
+    enum class After : std::uint8_t { stay, aircraft, leave_form, stay_on_files } after{After::stay};
+    base::Id aircraft;
+    base::Message done;
+};
+
+struct AppState::Inside {
+    explicit Inside(Host& the_host) : host(the_host) {}
+
+    // --- what outside told
+    Host& host;
+    base::Region region;
+    Signer signer;
+    std::int64_t wall_ms{0};
+    base::Date today;
+    bool is_loaded{false};
+    bool is_online{true};
+    bool is_read_only{false};
+    bool caution_accepted{false};
+    bool has_new_version{false};
+    ThemeChoice theme{ThemeChoice::system};
+    std::string last_export;
+
+    // --- what is recorded, and what follows from it
+    Ledger ledger;
+    std::map<base::Id, views::Assessed> fleet;
+
+    // --- where the person is
+    std::vector<Place> places{Place{}};
+    PadDraft pad;
+    Form form;
+    std::optional<Import> import;
+    std::variant<std::monostate, views::Why, RecordSheet> sheet;
+    std::vector<Notice> notices;
+
+    // --- what is being saved
+    std::map<std::uint32_t, Pending> pending;
+    std::uint32_t last_token{0};
+    std::int32_t segments_since_snapshot{0};
+
+    Screen screen;
+    bool dirty{true};
+
+    // --- pages
+    [[nodiscard]] Place& here() { return places.back(); }
+    void open(Place place);
+    void replace(Place place);
+    void close();
+
+    // --- saving (app/saving.cpp)
+    void save_facts(const std::vector<facts::Fact>& facts, Pending pending_save);
+    void save_segment(Pending pending_save);
+    void acknowledge(std::uint32_t token, bool ok, std::string_view reason);
+    base::Problems take_in(std::string_view segment);
+    void maybe_snapshot();
+    void notify(base::Message text, bool urgent = false);
+
+    // --- what follows from what is recorded
+    void reassess();
+    void reassess(base::Id aircraft);
+    [[nodiscard]] const views::Assessed* assessed(base::Id aircraft) const;
+    [[nodiscard]] std::vector<views::Assessed> fleet_list() const;
+
+    // --- intents (app/apply.cpp)
+    void apply(const Intent& intent);
+
+    // --- screens (app/screens.cpp)
+    void make_screen();
+    [[nodiscard]] FormContext form_context() const;
+};
+
+/// Hands the whole visible journal over as a file, from memory.
+void export_journal(AppState::Inside& in);
+
+}  // namespace twoclocks::canvas

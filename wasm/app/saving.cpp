@@ -1,0 +1,108 @@
+// Saving: nothing counts before the host has acknowledged it.
+#include <set>
+
+#include "engine/base/message_args.hpp"
+#include "wasm/app/inside.hpp"
+
+namespace twoclocks::canvas {
+
+using base::Word;
+
+void AppState::Inside::notify(base::Message text, bool urgent) {
+    notices.clear();
+    notices.push_back({std::move(text), urgent, std::nullopt, {Word::blank, {}}});
+    host.announce(base::say(notices.back().text, region));
+    dirty = true;
+}
+
+void AppState::Inside::save_facts(const std::vector<facts::Fact>& facts, Pending pending_save) {
+    pending_save.segment = Ledger::own_segment(facts);
+    save_segment(std::move(pending_save));
+}
+
+void AppState::Inside::save_segment(Pending pending_save) {
+    if (is_read_only) {
+        notify({Word::save_read_only, {}}, true);
+        return;
+    }
+    const std::uint32_t token = ++last_token;
+    const std::string segment = pending_save.segment;
+    pending.emplace(token, std::move(pending_save));
+    dirty = true;
+    host.commit(token, segment);
+}
+
+base::Problems AppState::Inside::take_in(std::string_view segment) {
+    const std::size_t before = ledger.visible().facts().size();
+    const std::size_t batches = ledger.batches().size();
+    base::Problems problems = ledger.take_in(segment);
+    const auto& facts = ledger.visible().facts();
+    const bool whole = facts.size() < before || ledger.batches().size() != batches || facts.size() == before;
+    if (whole) {
+        reassess();
+        return problems;
+    }
+    std::set<base::Id> touched;
+    for (std::size_t place = before; place < facts.size(); ++place) {
+        touched.insert(facts[place].body.about.begin(), facts[place].body.about.end());
+    }
+    for (const base::Id& id : touched) reassess(id);
+    return problems;
+}
+
+void AppState::Inside::acknowledge(std::uint32_t token, bool ok, std::string_view reason) {
+    const auto found = pending.find(token);
+    if (found == pending.end()) return;
+    const Pending saved = std::move(found->second);
+    pending.erase(found);
+    dirty = true;
+    if (!ok) {
+        notify({Word::save_failed, {base::text_arg(std::string{reason})}}, true);
+        return;
+    }
+    (void)take_in(saved.segment);
+    ++segments_since_snapshot;
+    maybe_snapshot();
+    notify(saved.done);
+    switch (saved.after) {
+        case Pending::After::stay: break;
+        case Pending::After::aircraft: replace({Place::Kind::aircraft, saved.aircraft}); break;
+        case Pending::After::leave_form: host.go_back(); break;
+        case Pending::After::stay_on_files: import.reset(); break;
+    }
+}
+
+void AppState::Inside::maybe_snapshot() {
+    constexpr std::int32_t often = 50;
+    if (segments_since_snapshot < often || !pending.empty()) return;
+    host.keep_snapshot(ledger.snapshot());
+    segments_since_snapshot = 0;
+}
+
+void AppState::Inside::reassess(base::Id aircraft) {
+    timeline::AircraftState state = timeline::replay(ledger.visible(), aircraft, today);
+    if (state.withdrawn) {
+        fleet.erase(aircraft);
+    } else {
+        fleet.insert_or_assign(aircraft, views::assess(std::move(state), today));
+    }
+}
+
+void AppState::Inside::reassess() {
+    fleet.clear();
+    for (const base::Id& id : ledger.visible().aircraft()) reassess(id);
+    dirty = true;
+}
+
+const views::Assessed* AppState::Inside::assessed(base::Id aircraft) const {
+    const auto found = fleet.find(aircraft);
+    return found == fleet.end() ? nullptr : &found->second;
+}
+
+std::vector<views::Assessed> AppState::Inside::fleet_list() const {
+    std::vector<views::Assessed> out;
+    for (const auto& [id, aircraft] : fleet) out.push_back(aircraft);
+    return out;
+}
+
+}  // namespace twoclocks::canvas

@@ -1,0 +1,122 @@
+// From where the person is to what the page shows.
+#include <algorithm>
+
+#include "engine/base/message_args.hpp"
+#include "engine/facts/journal.hpp"
+#include "wasm/app/inside.hpp"
+
+namespace twoclocks::canvas {
+namespace {
+
+using base::Word;
+using Inside = AppState::Inside;
+
+[[nodiscard]] LogPage log_page(const Inside& in) {
+    LogPage page;
+    for (const auto& [id, aircraft] : in.fleet) page.choices.push_back(views::make_log_view(aircraft));
+    std::sort(page.choices.begin(), page.choices.end(),
+              [](const auto& left, const auto& right) { return left.registration < right.registration; });
+    return page;
+}
+
+[[nodiscard]] FormPage form_page(const Form& form) {
+    return {{form.title, {}}, {form.intro, {}}, form.fields, {form.submit, {}}, form.problems};
+}
+
+[[nodiscard]] BatchView batch_view(const Batch& batch) {
+    constexpr std::int64_t ms_per_day = 24LL * 60 * 60 * 1000;
+    const base::Date day{static_cast<std::int32_t>(batch.wall_ms / ms_per_day)};
+    const auto count = static_cast<std::int64_t>(batch.facts.size());
+    return {batch.number, batch.file_name, {Word::batch_detail, {base::whole_arg(count), base::day_arg(day)}}, batch.aside};
+}
+
+[[nodiscard]] FilesPage files_page(const Inside& in) {
+    FilesPage page;
+    const facts::Journal& journal = in.ledger.visible();
+    page.summary = {Word::files_summary, {base::whole_arg(static_cast<std::int64_t>(in.fleet.size())),
+                                          base::whole_arg(static_cast<std::int64_t>(journal.facts().size()))}};
+    constexpr std::size_t short_form = 16;
+    page.fingerprint = {Word::as_told, {base::text_arg(facts::fingerprint(journal).substr(0, short_form))}};
+    const base::Result<base::Date> exported = base::parse_date(in.last_export);
+    page.last_export = exported ? base::Message{Word::files_last_export, {base::day_arg(exported.value())}}
+                                : base::Message{Word::files_never_exported, {}};
+    for (const Batch& batch : in.ledger.batches()) page.batches.push_back(batch_view(batch));
+    if (in.import) page.preview = in.import->preview;
+    page.theme = in.theme;
+    page.storage = {Word::files_kept, {}};
+    const std::string& author = in.signer.author();
+    page.author = author.empty() ? base::Message{Word::files_unsigned, {}}
+                                 : base::Message{Word::files_signed, {base::text_arg(author)}};
+    return page;
+}
+
+[[nodiscard]] std::string registration_of(const Inside& in, base::Id aircraft) {
+    const views::Assessed* found = in.assessed(aircraft);
+    return found == nullptr ? std::string{} : found->state.registration;
+}
+
+[[nodiscard]] Page page_of(Inside& in) {
+    if (!in.caution_accepted) return WelcomePage{};
+    const Place& here = in.here();
+    const views::Assessed* aircraft = in.assessed(here.subject);
+    const bool about_one = here.kind == Place::Kind::aircraft || here.kind == Place::Kind::pad;
+    if (about_one && aircraft == nullptr) return views::make_fleet_view(in.fleet_list());
+    switch (here.kind) {
+        case Place::Kind::fleet: return views::make_fleet_view(in.fleet_list());
+        case Place::Kind::aircraft: return views::make_aircraft_view(*aircraft);
+        case Place::Kind::log: return log_page(in);
+        case Place::Kind::pad: return LogPage{{}, pad_page(in.pad, *aircraft)};
+        case Place::Kind::history:
+            return views::make_history_view(in.ledger.visible(), here.subject, registration_of(in, here.subject));
+        case Place::Kind::files: return files_page(in);
+        case Place::Kind::form: return form_page(in.form);
+    }
+    return WelcomePage{};
+}
+
+[[nodiscard]] Tab tab_of(const Inside& in) {
+    switch (in.places.back().kind) {
+        case Place::Kind::fleet:
+        case Place::Kind::aircraft: return Tab::fleet;
+        case Place::Kind::log:
+        case Place::Kind::pad: return Tab::log;
+        case Place::Kind::history: return Tab::history;
+        case Place::Kind::files: return Tab::files;
+        case Place::Kind::form: return Tab::none;
+    }
+    return Tab::none;
+}
+
+[[nodiscard]] base::Message status_of(const Inside& in) {
+    if (!in.pending.empty()) return {Word::status_saving, {}};
+    if (in.is_read_only) return {Word::status_read_only, {}};
+    return {in.is_online ? Word::status_saved : Word::status_saved_offline, {}};
+}
+
+}  // namespace
+
+FormContext AppState::Inside::form_context() const {
+    const views::Assessed* found = assessed(form.aircraft);
+    return {ledger.visible(), found == nullptr ? nullptr : &found->state, today, signer.author()};
+}
+
+void AppState::Inside::make_screen() {
+    const std::uint64_t revision = screen.revision + 1;
+    screen = {};
+    screen.page = page_of(*this);
+    screen.tab = caution_accepted ? tab_of(*this) : Tab::none;
+    screen.can_go_back = places.size() > 1;
+    screen.status = status_of(*this);
+    screen.notices = notices;
+    if (has_new_version) {
+        screen.notices.push_back({{Word::version_ready, {}}, true, Intent{intent::StartNewVersion{}}, {Word::version_start, {}}});
+    }
+    if (const auto* aircraft = std::get_if<views::AircraftView>(&screen.page)) screen.whys = views::whys_of(*aircraft);
+    screen.sheet = sheet;
+    screen.theme = theme;
+    screen.read_only = is_read_only;
+    screen.revision = revision;
+    dirty = false;
+}
+
+}  // namespace twoclocks::canvas

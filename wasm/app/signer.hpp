@@ -1,0 +1,33 @@
+// Makes facts: an id and a stamp for what a person entered, from what the shell passed in.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "engine/facts/journal.hpp"
+#include "wasm/app.hpp"
+
+namespace twoclocks::canvas {
+
+/// Signs bodies. Ids follow from the time and the random bits of the shell, so that tests can repeat them.
+class Signer {
+  public:
+    void set_device(std::string_view device) { device_ = device; }
+    void set_author(std::string_view author) { author_ = author; }
+    [[nodiscard]] const std::string& author() const { return author_; }
+    void refresh(const Outside& outside);
+
+    /// An id that no fact bears yet.
+    [[nodiscard]] base::Id new_id();
+    /// A body signed and stamped; `id` names what it adds, where the body itself names it.
+    [[nodiscard]] facts::Fact sign(base::Id id, facts::Body body, const facts::Journal& journal);
+
+  private:
+    Outside outside_;
+    std::uint64_t count_{0};
+    facts::Stamp last_;
+    std::string device_{"device"};
+    std::string author_;
+};
+
+}  // namespace twoclocks::canvas

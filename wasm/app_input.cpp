@@ -1,0 +1,223 @@
+// What taps, keys, wheels and the mirror do.
+#include "wasm/app_inside.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace twoclocks::canvas {
+namespace {
+
+constexpr float arrow_px = 64;
+constexpr float page_share = 0.85F;
+
+}  // namespace
+
+std::string App::Inside::node_at(float x, float y) const {
+    const std::int32_t index = scene_.hit(x, y);
+    return index < 0 ? std::string{} : scene_.nodes()[static_cast<std::uint32_t>(index)].id;
+}
+
+bool App::Inside::sheet_open() const {
+    return std::any_of(scene_.nodes().begin(), scene_.nodes().end(), [](const Node& node) {
+        return node.role == Role::dialog;
+    });
+}
+
+void App::Inside::pointer(const PointerEvent& event) {
+    if (!started_) return;
+    const Gesture gesture =
+        gestures_.pointer(event.phase, event.id, event.x, event.y, event.time_ms, event.kind);
+    switch (gesture.kind) {
+        case Gesture::Kind::none:
+            return;
+        case Gesture::Kind::press:
+            memory_.pressed = node_at(event.x, event.y);
+            break;
+        case Gesture::Kind::tap:
+            tap(gesture, event.kind == PointerKind::mouse);
+            break;
+        case Gesture::Kind::scroll:
+            memory_.pressed.clear();
+            scroll_at(gesture.first_x, gesture.first_y, -gesture.scroll_y);
+            break;
+        case Gesture::Kind::cancel:
+            memory_.pressed.clear();
+            break;
+    }
+    host_.wake(1);
+}
+
+void App::Inside::tap(const Gesture& gesture, bool is_mouse) {
+    memory_.pressed.clear();
+    memory_.show_focus = false;
+    scene_.set_focus({});
+    const std::string began = node_at(gesture.first_x, gesture.first_y);
+    const std::string id = is_mouse ? node_at(gesture.x, gesture.y) : began;
+    if (!id.empty() && id == began) {
+        activate_and_lay_out(id);
+        return;
+    }
+    const auto& nodes = scene_.nodes();
+    const auto dialog = std::find_if(
+        nodes.begin(), nodes.end(), [](const Node& node) { return node.role == Role::dialog; });
+    const bool beside = dialog != nodes.end() && !dialog->box.contains(gesture.x, gesture.y);
+    if (beside)
+        apply(intent::CloseSheet{});
+    else
+        drop_field();
+    lay_out();
+}
+
+void App::Inside::activate_and_lay_out(const std::string& id) {
+    scene_.activate(id);
+    lay_out();
+}
+
+void App::Inside::activate(std::string_view id) {
+    if (!started_) return;
+    const std::string wanted{id};
+    show_node(wanted);
+    activate_and_lay_out(wanted);
+    host_.wake(1);
+}
+
+void App::Inside::focus(std::string_view id) {
+    if (!started_ || scene_.focus() == id) return;
+    scene_.set_focus(id);
+    memory_.show_focus = !id.empty();
+    show_node(scene_.focus());
+    host_.wake(1);
+}
+
+void App::Inside::scroll_at(float x, float y, float by) {
+    if (by == 0) return;
+    const bool sheet = sheet_open();
+    for (auto region = memory_.regions.rbegin(); region != memory_.regions.rend(); ++region) {
+        if ((region->layer > 0) != sheet || !region->box.contains(x, y)) continue;
+        float& offset = memory_.offsets[region->key];
+        const float wanted = std::clamp(offset + by, 0.0F, region->most);
+        if (wanted != offset + by) gestures_.stop();  // the end of the page stops a glide
+        offset = wanted;
+        return;
+    }
+    gestures_.stop();
+}
+
+void App::Inside::wheel(float x, float y, float /*delta_x*/, float delta_y) {
+    if (!started_) return;
+    gestures_.stop();
+    scroll_at(x, y, delta_y);
+    host_.wake(1);
+}
+
+const ScrollRegion* App::Inside::main_region() const {
+    return memory_.regions.empty() ? nullptr : &memory_.regions.back();
+}
+
+void App::Inside::show_node(const std::string& id) {
+    const ScrollRegion* region = main_region();
+    const auto& nodes = scene_.nodes();
+    const auto node =
+        std::find_if(nodes.begin(), nodes.end(), [&](const Node& each) { return each.id == id; });
+    if (region == nullptr || node == nodes.end()) return;
+    const bool across = node->box.left < region->box.right && node->box.right > region->box.left;
+    const bool whole = node->visible.height() >= node->box.height() - 0.5F;
+    if (!across || whole) return;
+    float& offset = memory_.offsets[region->key];
+    if (node->box.top < region->box.top) {
+        offset += node->box.top - region->box.top - space::base;
+    } else {
+        offset += node->box.bottom - region->box.bottom + space::base;
+    }
+    offset = std::clamp(offset, 0.0F, region->most);
+    lay_out();
+}
+
+void App::Inside::move_focus(int step) {
+    memory_.show_focus = true;
+    scene_.move_focus(step);
+    show_node(scene_.focus());
+}
+
+void App::Inside::escape() {
+    if (sheet_open()) {
+        apply(intent::CloseSheet{});
+    } else if (!shown_field_.id.empty()) {
+        drop_field();
+    } else if (state_.screen().can_go_back) {
+        apply(intent::Back{});
+    }
+    lay_out();
+}
+
+void App::Inside::key(Key key) {
+    if (!started_) return;
+    const ScrollRegion* region = main_region();
+    const auto scroll = [&](float by) {
+        if (region == nullptr) return;
+        float& offset = memory_.offsets[region->key];
+        offset = std::clamp(offset + by, 0.0F, region->most);
+    };
+    const float leaf = region == nullptr ? 0 : region->box.height() * page_share;
+    switch (key) {
+        case Key::tab:
+            move_focus(1);
+            break;
+        case Key::back_tab:
+            move_focus(-1);
+            break;
+        case Key::enter:
+        case Key::space:
+            if (!scene_.focus().empty()) activate_and_lay_out(scene_.focus());
+            break;
+        case Key::escape:
+            escape();
+            break;
+        case Key::up:
+            scroll(-arrow_px);
+            break;
+        case Key::down:
+            scroll(arrow_px);
+            break;
+        case Key::page_up:
+            scroll(-leaf);
+            break;
+        case Key::page_down:
+            scroll(leaf);
+            break;
+        case Key::home:
+            scroll(-1.0e9F);
+            break;
+        case Key::end:
+            scroll(1.0e9F);
+            break;
+        case Key::question:
+            break;
+    }
+    host_.wake(1);
+}
+
+void App::Inside::field_closed(std::string_view id, bool next) {
+    if (!started_) return;
+    const std::string closed{id};
+    if (closed == shown_field_.id) {
+        shown_field_ = {};
+        memory_.editing.clear();
+    }
+    if (next) {
+        const auto& nodes = scene_.nodes();
+        bool passed = false;
+        for (const Node& node : nodes) {
+            if (node.role == Role::field && passed) {
+                const std::string follows = node.id;
+                show_node(follows);
+                activate_and_lay_out(follows);
+                break;
+            }
+            passed = passed || node.id == closed;
+        }
+    }
+    host_.wake(1);
+}
+
+}  // namespace twoclocks::canvas

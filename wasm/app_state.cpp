@@ -1,0 +1,123 @@
+#include "wasm/app_state.hpp"
+
+#include "engine/base/message_args.hpp"
+#include "wasm/app/inside.hpp"
+
+namespace twoclocks::canvas {
+
+using base::Word;
+
+AppState::AppState(Host& host) : inside_(std::make_unique<Inside>(host)) {}
+
+AppState::~AppState() = default;
+
+void AppState::set_region(const base::Region& region) {
+    inside_->region = region;
+    inside_->dirty = true;
+}
+
+void AppState::set_device(std::string_view device_id) { inside_->signer.set_device(device_id); }
+
+void AppState::set_setting(std::string_view name, std::string_view value) {
+    Inside& in = *inside_;
+    in.dirty = true;
+    if (name == "caution") in.caution_accepted = value == "accepted";
+    if (name == "author") in.signer.set_author(value);
+    if (name == "last_export") in.last_export = value;
+    if (name != "theme") return;
+    in.theme = value == "paper"   ? ThemeChoice::paper
+               : value == "night" ? ThemeChoice::night
+               : value == "sun"   ? ThemeChoice::sun
+                                  : ThemeChoice::system;
+}
+
+void AppState::refresh(const Outside& outside) {
+    Inside& in = *inside_;
+    in.signer.refresh(outside);
+    in.wall_ms = outside.wall_ms;
+    const base::Date today{outside.today_day_number};
+    if (today == in.today) return;
+    in.today = today;
+    if (in.is_loaded) in.reassess();
+}
+
+bool AppState::stored(StoredKind kind, std::string_view bytes) {
+    Inside& in = *inside_;
+    if (kind == StoredKind::snapshot) return in.ledger.take_snapshot(bytes);
+    ++in.segments_since_snapshot;
+    const base::Problems problems = in.ledger.take_in(bytes);
+    if (!problems.empty()) storage_note("gap", static_cast<std::int64_t>(problems.size()));
+    return problems.empty();
+}
+
+void AppState::storage_note(std::string_view code, std::int64_t count) {
+    Inside& in = *inside_;
+    if (code == "cut") in.notify({Word::storage_cut, {base::whole_arg(count)}}, true);
+    if (code == "gap") in.notify({Word::storage_gap, {base::whole_arg(count)}}, true);
+    if (code == "no_answer") in.notify({Word::storage_no_answer, {}}, true);
+}
+
+void AppState::loaded() {
+    inside_->is_loaded = true;
+    inside_->reassess();
+    inside_->maybe_snapshot();
+}
+
+void AppState::committed(std::uint32_t token, bool ok, std::string_view reason) {
+    inside_->acknowledge(token, ok, reason);
+}
+
+void AppState::field_text(std::string_view field_id, std::string_view text) {
+    Inside& in = *inside_;
+    in.dirty = true;
+    if (in.here().kind == Place::Kind::pad) {
+        if (field_id == "date") in.pad.date_text = text;
+        return;
+    }
+    FieldView* field = find_field(in.form, field_id);
+    if (field == nullptr) return;
+    field->text = text;
+    field->problem.reset();
+}
+
+void AppState::file_chosen(std::string_view name, std::string_view bytes) {
+    Inside& in = *inside_;
+    in.import = read_import(name, bytes, in.ledger.visible(), in.today);
+    if (in.here().kind != Place::Kind::files) in.open({Place::Kind::files, {}});
+    in.dirty = true;
+}
+
+void AppState::online(bool is_online) {
+    inside_->is_online = is_online;
+    inside_->dirty = true;
+}
+
+void AppState::new_version_ready() {
+    inside_->has_new_version = true;
+    inside_->dirty = true;
+}
+
+void AppState::other_tab_wrote(std::string_view segment) {
+    (void)inside_->take_in(segment);
+    inside_->dirty = true;
+}
+
+void AppState::read_only(bool is_read_only) {
+    inside_->is_read_only = is_read_only;
+    inside_->dirty = true;
+}
+
+void AppState::back() { inside_->close(); }
+
+void AppState::apply(const Intent& intent) { inside_->apply(intent); }
+
+void AppState::export_now() { export_journal(*inside_); }
+
+const Screen& AppState::screen() {
+    if (inside_->dirty) inside_->make_screen();
+    return inside_->screen;
+}
+
+const base::Region& AppState::region() const { return inside_->region; }
+
+}  // namespace twoclocks::canvas

@@ -1,0 +1,9 @@
+// How Dear ImGui is built here: what the page never uses stays out of it.
+#pragma once
+
+#define IMGUI_DISABLE_OBSOLETE_FUNCTIONS
+#define IMGUI_DISABLE_DEMO_WINDOWS
+#define IMGUI_DISABLE_DEBUG_TOOLS
+#define IMGUI_DISABLE_FILE_FUNCTIONS
+#define IMGUI_DISABLE_DEFAULT_SHELL_FUNCTIONS
+#define IMGUI_DISABLE_WIN32_FUNCTIONS

@@ -1,0 +1,210 @@
+#include "wasm/panels/panels.hpp"
+#include "wasm/widgets/body.hpp"
+#include "wasm/widgets/buttons.hpp"
+#include "wasm/widgets/due_card.hpp"
+#include "wasm/widgets/figures.hpp"
+#include "wasm/widgets/form_field.hpp"
+#include "wasm/widgets/life_box.hpp"
+#include "wasm/widgets/text.hpp"
+
+#include <utility>
+
+#include "engine/base/message_args.hpp"
+
+namespace twoclocks::canvas {
+namespace {
+
+using base::Word;
+using views::AircraftView;
+using views::Edge;
+
+// Screen::whys of this page, in the order AppState fills it; the due rows follow.
+enum WhyOrder : std::int32_t {
+    why_answer,
+    why_hours_left,
+    why_calendar_left,
+    why_range,
+    why_total_time,
+    why_rate,
+    why_break_even,
+    why_due_first
+};
+
+/// The page while it is drawn: what it shows and what was pressed.
+class AircraftPage {
+  public:
+    AircraftPage(Ui& ui, const AircraftView& view) : ui_(ui), view_(view) {}
+
+    void narrow() {
+        identity();
+        clocks();
+        sentences();
+        ui_.gap(space::small);
+        large_life_box(ui_, view_.box);
+        ui_.gap(space::base);
+        doubts();
+        rates();
+        due();
+        actions();
+        caution_line(ui_);
+    }
+
+    void wide() {
+        ui_.side_by_side(
+            0.42F,
+            space::block,
+            [&] {
+                identity();
+                clocks();
+                sentences();
+                ui_.gap(space::base);
+                rates();
+                doubts();
+                actions();
+                caution_line(ui_);
+            },
+            [&] {
+                large_life_box(ui_, view_.box);
+                ui_.gap(space::base);
+                due();
+            });
+    }
+
+    [[nodiscard]] const Answer& answer() const { return answer_; }
+
+  private:
+    void open_why(std::int32_t why) { answer_ = intent::OpenWhy{why}; }
+
+    void open_form(FormKind kind, base::Id subject) { answer_ = intent::OpenForm{kind, subject}; }
+
+    void identity() {
+        const std::string words = ui_.say(
+            {Word::aircraft_is, {base::text_arg(view_.type), base::text_arg(view_.serial)}});
+        state_line(ui_, view_.state, ui_.say(view_.state_word), words);
+        ui_.gap(space::middle);
+    }
+
+    [[nodiscard]] bool past(Edge edge) const {
+        for (const views::DueRow& row : view_.due) {
+            const bool stops =
+                row.state == views::State::over || row.state == views::State::before_next_flight;
+            if (row.is_overhaul && stops && row.binding == edge) return true;
+        }
+        return false;
+    }
+
+    void clocks() {
+        const std::int32_t tapped = figure_pair(ui_,
+                                                {"why-hours-left",
+                                                 ui_.say(Word::label_hours_left),
+                                                 ui_.say(view_.hours_left.text),
+                                                 view_.hours_known ? Tone::hours : Tone::soft,
+                                                 past(Edge::hours)},
+                                                {"why-calendar-left",
+                                                 ui_.say(Word::label_calendar_left),
+                                                 ui_.say(view_.calendar_left.text),
+                                                 view_.calendar_known ? Tone::calendar : Tone::soft,
+                                                 past(Edge::calendar)});
+        if (tapped == 0) open_why(why_hours_left);
+        if (tapped == 1) open_why(why_calendar_left);
+        ui_.gap(space::small);
+    }
+
+    void sentences() {
+        if (answer_link(ui_, "why-answer", Type::answer, Tone::ink, ui_.say(view_.answer.text))) {
+            open_why(why_answer);
+        }
+        ui_.gap(target::apart);
+        if (line_link(ui_, "why-range", Type::body, Tone::soft, ui_.say(view_.range.text))) {
+            open_why(why_range);
+        }
+    }
+
+    void rates() {
+        const std::int32_t tapped = figure_rows(
+            ui_,
+            {{"why-total-time", ui_.say(Word::label_total_time), ui_.say(view_.total_time.text)},
+             {"why-rate", ui_.say(Word::label_rate), ui_.say(view_.rate.text)},
+             {"why-break-even", ui_.say(Word::label_break_even), ui_.say(view_.break_even.text)}});
+        if (tapped >= 0) open_why(why_total_time + tapped);
+        ui_.gap(space::wide);
+    }
+
+    void doubts() {
+        for (const base::Message& caution : view_.cautions) {
+            caution_note(ui_, caution);
+            ui_.gap(space::middle);
+        }
+        if (view_.questions.empty()) return;
+        heading(ui_, 2, ui_.say(Word::heading_questions));
+        ui_.gap(space::small);
+        for (std::uint32_t i = 0; i < view_.questions.size(); ++i) {
+            const auto question = static_cast<std::int32_t>(i);
+            const std::int32_t side = question_card(ui_, question, view_.questions[i]);
+            if (side >= 0) answer_ = intent::AnswerQuestion{question, side};
+            ui_.gap(space::middle);
+        }
+        ui_.gap(space::small);
+    }
+
+    void due() {
+        heading(ui_, 2, ui_.say(Word::heading_due));
+        ui_.gap(space::small);
+        if (view_.due.empty()) paragraph(ui_, Type::body, Tone::soft, ui_.say(Word::due_none));
+        std::int32_t why = why_due_first;
+        for (std::uint32_t i = 0; i < view_.due.size(); ++i) {
+            const DuePress press = due_card(ui_, static_cast<std::int32_t>(i), view_.due[i]);
+            if (press.figure >= 0) open_why(why + press.figure);
+            if (press.work_done) open_form(FormKind::work_done, view_.due[i].item);
+            why += figures_in(view_.due[i]);
+            ui_.gap(space::middle);
+        }
+        ui_.gap(space::small);
+    }
+
+    void actions() {
+        heading(ui_, 2, ui_.say(Word::heading_record));
+        ui_.gap(space::small);
+        const std::int32_t pressed =
+            button_row(ui_,
+                       {{"new-item", ui_.say(Word::button_new_item)},
+                        {"meter-change", ui_.say(Word::button_meter_change)},
+                        {"usage-plan", ui_.say(Word::button_usage_plan)},
+                        {"parked", ui_.say(Word::button_parked)},
+                        {"history", ui_.say(Word::button_history)}});
+        if (pressed == 0) open_form(FormKind::new_item, view_.id);
+        if (pressed == 1) open_form(FormKind::meter_change, view_.id);
+        if (pressed == 2) open_form(FormKind::usage_plan, view_.id);
+        if (pressed == 3) open_form(FormKind::parked, view_.id);
+        if (pressed == 4) answer_ = intent::OpenHistory{view_.id};
+    }
+
+    Ui& ui_;
+    const AircraftView& view_;
+    Answer answer_;
+};
+
+}  // namespace
+
+Answer aircraft_panel(Ui& ui, const Rect& area, const views::AircraftView& view) {
+    AircraftPage page{ui, view};
+    Answer log;
+    page_body(
+        ui,
+        area,
+        {"aircraft-" + view.registration, target::primary},
+        [&] {
+            if (ui.roomy())
+                page.wide();
+            else
+                page.narrow();
+        },
+        [&] {
+            if (primary_button(ui, "log-reading", ui.say(Word::button_log_reading))) {
+                log = intent::OpenPad{view.id};
+            }
+        });
+    return log ? log : page.answer();
+}
+
+}  // namespace twoclocks::canvas

@@ -1,0 +1,40 @@
+#include "wasm/panels/panels.hpp"
+#include "wasm/widgets/body.hpp"
+#include "wasm/widgets/history_row.hpp"
+#include "wasm/widgets/list.hpp"
+#include "wasm/widgets/text.hpp"
+
+#include <utility>
+
+namespace twoclocks::canvas {
+
+Answer history_panel(Ui& ui, const Rect& area, const views::HistoryView& view) {
+    Answer answer;
+    const auto at = [&](std::int32_t index) -> const views::HistoryRow& {
+        return view.rows[static_cast<std::uint32_t>(index)];
+    };
+    page_body(ui, area, {"history-" + view.registration}, [&] {
+        if (view.rows.empty()) {
+            ui.gap(space::base);
+            paragraph(ui, Type::body, Tone::soft, ui.say(base::Word::history_empty));
+        }
+        windowed_list(ui,
+                      {"history",
+                       ui.say(base::Word::history_list),
+                       static_cast<std::int32_t>(view.rows.size()),
+                       1,
+                       target::apart},
+                      {[&](std::int32_t index, float width) {
+                           return history_row_height(ui, at(index), width);
+                       },
+                       [&](const ListItem& item, const Rect& box) {
+                           if (history_row(ui, at(item.index), item, box)) {
+                               answer = intent::OpenRecord{at(item.index).fact};
+                           }
+                       }});
+        caution_line(ui);
+    });
+    return answer;
+}
+
+}  // namespace twoclocks::canvas

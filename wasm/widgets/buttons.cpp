@@ -1,0 +1,151 @@
+#include "wasm/widgets/buttons.hpp"
+
+#include "wasm/widgets/text.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace twoclocks::canvas {
+namespace {
+
+constexpr float label_padding = 18;
+constexpr float mark_radius = 10;
+
+bool press(Ui& ui, Role role, const ButtonSpec& button, const Rect& box) {
+    Node node;
+    node.role = role;
+    node.id = button.id;
+    node.name = button.label;
+    node.box = box;
+    node.enabled = button.enabled;
+    return ui.active(std::move(node));
+}
+
+void label_lines(Ui& ui, Type type, Tone tone, const Rect& box, const std::string& label) {
+    const auto lines = ui.pen().wrap(type, label, box.width() - 2 * space::small);
+    const float line = ui.pen().line(type);
+    float y = box.top + (box.height() - line * static_cast<float>(lines.size())) / 2;
+    for (const std::string_view text : lines) {
+        ui.pen().text_middle(type, tone, {box.left, y, box.right, y + line}, text);
+        y += line;
+    }
+}
+
+float height_for(Ui& ui, Type type, const std::string& label, float least) {
+    const float words = height_of(ui, type, label, ui.width() - 2 * space::small);
+    return std::max(least, words + 2 * space::middle);
+}
+
+bool outlined(Ui& ui, const ButtonSpec& button, const Rect& box) {
+    ui.pen().fill(box, Tone::card, shape::card_radius);
+    ui.press_mark(button.id, box, shape::card_radius);
+    ui.pen().outline(
+        box, button.enabled ? Tone::ink : Tone::line, shape::card_radius, shape::outline);
+    label_lines(ui, Type::body_strong, button.enabled ? Tone::ink : Tone::soft, box, button.label);
+    return press(ui, Role::button, button, box);
+}
+
+}  // namespace
+
+bool primary_button(Ui& ui, const std::string& id, const std::string& label, bool enabled) {
+    const Rect box = ui.take(height_for(ui, Type::answer, label, target::primary));
+    if (enabled) {
+        ui.pen().fill(box, Tone::ink, shape::card_radius);
+    } else {
+        ui.pen().fill(box, Tone::key, shape::card_radius);
+    }
+    label_lines(ui, Type::answer, enabled ? Tone::paper : Tone::soft, box, label);
+    if (enabled) ui.press_mark(id, box, shape::card_radius);
+    return press(ui, Role::button, {id, label, enabled}, box);
+}
+
+bool quiet_button(Ui& ui, const std::string& id, const std::string& label, bool enabled) {
+    const Rect box = ui.take(height_for(ui, Type::body_strong, label, target::least));
+    return outlined(ui, {id, label, enabled}, box);
+}
+
+std::int32_t button_row(Ui& ui, const std::vector<ButtonSpec>& buttons) {
+    std::int32_t pressed = -1;
+    float x = ui.left();
+    float y = ui.y();
+    for (std::uint32_t i = 0; i < buttons.size(); ++i) {
+        const float words = ui.pen().width(Type::body_strong, buttons[i].label);
+        const float width = std::min(ui.width(), std::max(96.0F, words + 2 * label_padding));
+        if (x > ui.left() && x + width > ui.column().right()) {
+            x = ui.left();
+            y += target::least + target::apart;
+        }
+        if (outlined(ui, buttons[i], {x, y, x + width, y + target::least})) {
+            pressed = static_cast<std::int32_t>(i);
+        }
+        x += width + target::apart;
+    }
+    ui.use({ui.left(), ui.width(), buttons.empty() ? y : y + target::least});
+    return pressed;
+}
+
+std::int32_t choice_list(Ui& ui, const std::vector<ChoiceSpec>& choices) {
+    std::int32_t chosen = -1;
+    for (std::uint32_t i = 0; i < choices.size(); ++i) {
+        const ChoiceSpec& choice = choices[i];
+        if (i > 0) ui.gap(target::apart);
+        const float inset = space::middle + 2 * mark_radius + space::middle;
+        const Type type = choice.chosen ? Type::body_strong : Type::body;
+        const float words = height_of(ui, type, choice.label, ui.width() - inset - space::small);
+        const Rect box = ui.take(std::max(target::least, words + 2 * space::middle));
+        ui.pen().fill(box, Tone::card, shape::field_radius);
+        ui.press_mark(choice.id, box, shape::field_radius);
+        ui.pen().outline(box,
+                         choice.chosen ? Tone::ink : Tone::line,
+                         shape::field_radius,
+                         choice.chosen ? 2 : shape::stroke);
+        const Point mark{box.left + space::middle + mark_radius, box.top + box.height() / 2};
+        ui.pen().ring(mark, mark_radius - 1, choice.chosen ? Tone::ink : Tone::soft, 2);
+        if (choice.chosen) ui.pen().disc(mark, mark_radius / 2, Tone::ink);
+        ui.inside(
+            {box.left + inset, box.top + (box.height() - words) / 2, box.right - space::small, 0},
+            [&] { quiet_paragraph(ui, type, Tone::ink, choice.label); });
+        Node node;
+        node.role = Role::choice;
+        node.id = choice.id;
+        node.name = choice.label;
+        node.value = choice.chosen ? "on" : "";
+        node.box = box;
+        if (ui.active(std::move(node))) chosen = static_cast<std::int32_t>(i);
+    }
+    return chosen;
+}
+
+float open_row_height(Ui& ui, const std::string& title, const std::string& detail, float width) {
+    const float inner = width - 2 * space::base - space::wide;
+    const float words =
+        height_of(ui, Type::name, title, inner) + height_of(ui, Type::body, detail, inner);
+    return std::max(target::primary, words + 2 * space::middle);
+}
+
+bool open_row(Ui& ui, const RowSpec& row, const Rect& box) {
+    Pen& pen = ui.pen();
+    const float inner = box.width() - 2 * space::base - space::wide;
+    const float words =
+        height_of(ui, Type::name, row.title, inner) + height_of(ui, Type::body, row.detail, inner);
+    pen.fill(box, Tone::card, shape::card_radius);
+    ui.press_mark(row.id, box, shape::card_radius);
+    pen.outline(box, Tone::line, shape::card_radius, shape::stroke);
+    const float top = box.top + (box.height() - words) / 2;
+    ui.inside({box.left + space::base, top, box.left + space::base + inner, top}, [&] {
+        quiet_paragraph(ui, Type::name, Tone::ink, row.title);
+        quiet_paragraph(ui, Type::body, Tone::soft, row.detail);
+    });
+    const Point tip{box.right - space::base, box.top + box.height() / 2};
+    pen.path({{tip.x - 6, tip.y - 6}, tip, {tip.x - 6, tip.y + 6}}, Tone::soft, 2);
+    Node node;
+    node.role = Role::list_item;
+    node.id = row.id;
+    node.name = row.detail.empty() ? row.title : row.title + ". " + row.detail;
+    node.box = box;
+    node.set_size = row.item.set_size;
+    node.position = row.item.position;
+    return ui.active(std::move(node));
+}
+
+}  // namespace twoclocks::canvas

@@ -1,0 +1,56 @@
+// Things to press. All are at least a finger high and return true once when they were pressed.
+#pragma once
+
+#include "wasm/widgets/list.hpp"
+#include "wasm/widgets/ui.hpp"
+
+#include <string>
+#include <vector>
+
+namespace twoclocks::canvas {
+
+/// The one thing a page is for: inverted, 56 px.
+[[nodiscard]] bool primary_button(Ui& ui,
+                                  const std::string& id,
+                                  const std::string& label,
+                                  bool enabled = true);
+/// Everything else: outlined, 48 px, as wide as the column.
+[[nodiscard]] bool quiet_button(Ui& ui,
+                                const std::string& id,
+                                const std::string& label,
+                                bool enabled = true);
+
+/// Quiet buttons that share lines as they fit. Returns the index pressed, -1 for none.
+struct ButtonSpec {
+    std::string id;
+    std::string label;
+    bool enabled{true};
+};
+
+[[nodiscard]] std::int32_t button_row(Ui& ui, const std::vector<ButtonSpec>& buttons);
+
+/// One of several, each a row with a mark. Returns the index chosen, -1 for none.
+struct ChoiceSpec {
+    std::string id;
+    std::string label;
+    bool chosen{false};
+};
+
+[[nodiscard]] std::int32_t choice_list(Ui& ui, const std::vector<ChoiceSpec>& choices);
+
+/// A row that opens something: title, detail below, an arrow at the right.
+struct RowSpec {
+    std::string id;
+    std::string title;
+    std::string detail;
+    ListItem item;
+};
+
+[[nodiscard]] float open_row_height(Ui& ui,
+                                    const std::string& title,
+                                    const std::string& detail,
+                                    float width);
+/// True when tapped.
+[[nodiscard]] bool open_row(Ui& ui, const RowSpec& row, const Rect& box);
+
+}  // namespace twoclocks::canvas

@@ -1,0 +1,142 @@
+#include "wasm/widgets/due_card.hpp"
+
+#include "wasm/widgets/buttons.hpp"
+#include "wasm/widgets/text.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include "engine/base/message_args.hpp"
+
+namespace twoclocks::canvas {
+namespace {
+
+using base::Word;
+using views::DueRow;
+using views::Edge;
+
+void name_and_state(Ui& ui,
+                    Type type,
+                    std::int32_t level,
+                    const std::string& name,
+                    views::State state,
+                    const std::string& word) {
+    Pen& pen = ui.pen();
+    const float chip = state_chip_width(pen, word);
+    const bool below = chip + space::base > ui.width() * 0.6F;
+    const float room = ui.width() - (below ? 0 : chip + space::small);
+    const float top = ui.y();
+    const Rect at{ui.left(), top, ui.left() + room, 0};
+    float bottom = ui.inside(at, [&] { quiet_paragraph(ui, type, Tone::ink, name); });
+    Node node;
+    node.role = level > 0 ? Role::heading : Role::text;
+    node.level = level;
+    node.name = name;
+    node.box = {ui.left(), top, ui.left() + room, bottom};
+    ui.node(std::move(node));
+    const float chip_top = below ? bottom + space::hair : top + (pen.line(type) - 26) / 2;
+    const float right = below ? ui.left() + chip : ui.column().right();
+    Node said;
+    said.name = word;
+    said.box = state_chip(pen, state, word, {right, chip_top});
+    bottom = std::max(bottom, said.box.bottom);
+    ui.node(std::move(said));
+    ui.use({ui.left(), ui.width(), bottom});
+}
+
+std::vector<FigureSpec> figures_of(Ui& ui, std::int32_t index, const DueRow& row) {
+    std::vector<FigureSpec> figures;
+    const std::string start = "why-due-" + std::to_string(index) + "-";
+    const bool over =
+        row.state == views::State::over || row.state == views::State::before_next_flight;
+    const auto add =
+        [&](const std::optional<views::Figure>& figure, const char* id, Word label, Edge edge) {
+            if (!figure) return;
+            figures.push_back({start + id,
+                               ui.say(label),
+                               ui.say(figure->text),
+                               tone_of(edge),
+                               over && row.binding == edge});
+        };
+    add(row.hours_left, "hours", Word::label_hours_left, Edge::hours);
+    add(row.calendar_left, "calendar", Word::label_calendar_left, Edge::calendar);
+    add(row.count_left, "count", Word::label_count_left, Edge::count);
+    figures.push_back(
+        {start + "likely", ui.say(Word::label_likely), ui.say(row.likely.text), Tone::ink});
+    return figures;
+}
+
+}  // namespace
+
+std::int32_t figures_in(const DueRow& row) {
+    return (row.hours_left ? 1 : 0) + (row.calendar_left ? 1 : 0) + (row.count_left ? 1 : 0) + 1;
+}
+
+DuePress due_card(Ui& ui, std::int32_t index, const DueRow& row) {
+    DuePress press;
+    card(ui, [&] {
+        name_and_state(ui, Type::answer, 3, row.name, row.state, ui.say(row.state_word));
+        paragraph(ui, Type::small, Tone::soft, ui.say(row.source));
+        ui.gap(space::middle);
+        press.figure = figure_cells(ui, figures_of(ui, index, row));
+        ui.gap(space::middle);
+        const std::string id = "work-done-" + std::to_string(index);
+        press.work_done = button_row(ui, {{id, ui.say(Word::button_work_done)}}) == 0;
+    });
+    return press;
+}
+
+std::int32_t question_card(Ui& ui, std::int32_t index, const views::QuestionView& question) {
+    std::int32_t chosen = -1;
+    card(ui, [&] {
+        paragraph(ui, Type::body_strong, Tone::ink, ui.say(question.what));
+        paragraph(ui, Type::body, Tone::ink, ui.say(question.in_use));
+        for (std::uint32_t i = 0; i < question.sides.size(); ++i) {
+            const auto& side = question.sides[i];
+            ui.gap(space::middle);
+            paragraph(ui, Type::answer, Tone::ink, ui.say(side.value));
+            paragraph(ui, Type::small, Tone::soft, ui.say(side.told_by));
+            ui.gap(space::small);
+            const std::string id = "use-" + std::to_string(index) + "-" + std::to_string(i);
+            if (quiet_button(ui, id, ui.say(Word::button_use_this))) {
+                chosen = static_cast<std::int32_t>(i);
+            }
+        }
+    });
+    return chosen;
+}
+
+void state_line(Ui& ui,
+                views::State state,
+                const std::string& state_word,
+                const std::string& words) {
+    name_and_state(ui, Type::body, 0, words, state, state_word);
+}
+
+std::int32_t figure_rows(Ui& ui, const std::vector<FigureSpec>& figures) {
+    Pen& pen = ui.pen();
+    std::int32_t tapped = -1;
+    float labels = 0;
+    for (const FigureSpec& figure : figures) {
+        labels = std::max(labels, pen.width(Type::body, figure.label));
+    }
+    for (std::uint32_t i = 0; i < figures.size(); ++i) {
+        const FigureSpec& figure = figures[i];
+        const float room = ui.width() - labels - space::base;
+        const float words = height_of(ui, Type::body_strong, figure.text, room);
+        const Rect box = ui.take(std::max(target::least, words + space::middle));
+        ui.press_mark(figure.id, box, shape::tight_radius);
+        pen.line({box.left, box.top}, {box.right, box.top}, Tone::line, shape::stroke);
+        const float y = box.top + (box.height() - words) / 2;
+        pen.text(Type::body, Tone::soft, {box.left, y}, figure.label);
+        underline(pen, Type::body, Tone::line, {box.left, y}, pen.width(Type::body, figure.label));
+        ui.inside({box.right - room, y, box.right, 0},
+                  [&] { quiet_paragraph(ui, Type::body_strong, figure.tone, figure.text); });
+        const std::string spoken = ui.say(
+            {Word::spoken_figure, {base::text_arg(figure.label), base::text_arg(figure.text)}});
+        if (ui.active(Role::link, figure.id, spoken, box)) tapped = static_cast<std::int32_t>(i);
+    }
+    return tapped;
+}
+
+}  // namespace twoclocks::canvas

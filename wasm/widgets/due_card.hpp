@@ -1,0 +1,38 @@
+// What one aircraft must have done, and what its records disagree about, as cards.
+#pragma once
+
+#include "wasm/widgets/figures.hpp"
+#include "wasm/widgets/ui.hpp"
+
+#include <string>
+#include <vector>
+
+#include "engine/views/views.hpp"
+
+namespace twoclocks::canvas {
+
+struct DuePress {
+    std::int32_t figure{-1};  // which of its figures was tapped: those present, likely last
+    bool work_done{false};
+};
+
+[[nodiscard]] DuePress due_card(Ui& ui, std::int32_t index, const views::DueRow& row);
+/// How many figures a row shows.
+[[nodiscard]] std::int32_t figures_in(const views::DueRow& row);
+
+/// An open question with its sides. Returns the side chosen, -1 for none.
+[[nodiscard]] std::int32_t question_card(Ui& ui,
+                                         std::int32_t index,
+                                         const views::QuestionView& question);
+
+/// What an aircraft is, with its state at the right.
+void state_line(Ui& ui,
+                views::State state,
+                const std::string& state_word,
+                const std::string& words);
+
+/// Figures as rows: label left, figure right, each a finger high. Returns the index tapped, -1 for
+/// none.
+[[nodiscard]] std::int32_t figure_rows(Ui& ui, const std::vector<FigureSpec>& figures);
+
+}  // namespace twoclocks::canvas

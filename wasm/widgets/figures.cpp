@@ -1,0 +1,144 @@
+#include "wasm/widgets/figures.hpp"
+
+#include "wasm/widgets/text.hpp"
+
+#include <algorithm>
+
+#include "engine/base/message_args.hpp"
+
+namespace twoclocks::canvas {
+namespace {
+
+constexpr float bar_between = 10;
+
+std::string spoken(Ui& ui, const FigureSpec& figure) {
+    return ui.say(
+        {base::Word::spoken_figure, {base::text_arg(figure.label), base::text_arg(figure.text)}});
+}
+
+void figure_text(Pen& pen, Type type, const FigureSpec& figure, Point top_left) {
+    if (!figure.over) {
+        pen.text(type, figure.tone, top_left, figure.text);
+        return;
+    }
+    const float width = pen.width(type, figure.text);
+    pen.fill({top_left.x,
+              top_left.y,
+              top_left.x + width + 2 * space::small,
+              top_left.y + pen.line(type)},
+             Tone::ink,
+             shape::over_radius);
+    pen.text(type, Tone::paper, {top_left.x + space::small, top_left.y}, figure.text);
+}
+
+/// Label above, figure below, both one tap. Returns true when tapped.
+bool figure_block(Ui& ui, const FigureSpec& figure, Type type, const Rect& box) {
+    Pen& pen = ui.pen();
+    ui.press_mark(figure.id, grown(box, space::tight), shape::tight_radius);
+    float y = box.top;
+    for (const std::string_view line : pen.wrap(Type::small, figure.label, box.width())) {
+        pen.text(Type::small, Tone::soft, {box.left, y}, line);
+        underline(pen, Type::small, Tone::line, {box.left, y}, pen.width(Type::small, line));
+        y += pen.line(Type::small);
+    }
+    figure_text(pen, type, figure, {box.left, y + space::hair});
+    return ui.active(Role::link, figure.id, spoken(ui, figure), box);
+}
+
+float label_height(Ui& ui, const FigureSpec& figure, float width) {
+    return height_of(ui, Type::small, figure.label, width) + space::hair;
+}
+
+}  // namespace
+
+Tone tone_of(views::Edge edge) {
+    if (edge == views::Edge::hours) return Tone::hours;
+    return edge == views::Edge::calendar ? Tone::calendar : Tone::ink;
+}
+
+Tone fill_of(views::Edge edge) {
+    if (edge == views::Edge::hours) return Tone::hours_fill;
+    return edge == views::Edge::calendar ? Tone::calendar_fill : Tone::ink;
+}
+
+std::int32_t figure_pair(Ui& ui, const FigureSpec& left, const FigureSpec& right) {
+    const float each = (ui.width() - space::base) / 2;
+    const float inside = each - (left.over || right.over ? 2 * space::small : 0);
+    const Type type = fitting_type(ui.pen(),
+                                   {Type::figure, Type::title, Type::name, Type::answer},
+                                   {left.text, right.text},
+                                   inside);
+    const float labels = std::max(label_height(ui, left, each), label_height(ui, right, each));
+    const Rect row = ui.take(std::max(target::least, labels + ui.pen().line(type)));
+    std::int32_t tapped = -1;
+    if (figure_block(ui, left, type, {row.left, row.top, row.left + each, row.bottom})) tapped = 0;
+    if (figure_block(ui, right, type, {row.right - each, row.top, row.right, row.bottom}))
+        tapped = 1;
+    return tapped;
+}
+
+std::int32_t figure_cells(Ui& ui, const std::vector<FigureSpec>& figures) {
+    Pen& pen = ui.pen();
+    std::int32_t tapped = -1;
+    float x = ui.left();
+    float y = ui.y();
+    float low = y;
+    for (std::uint32_t i = 0; i < figures.size(); ++i) {
+        const FigureSpec& figure = figures[i];
+        const Type type =
+            fitting_type(pen, {Type::name, Type::body_strong}, {figure.text}, ui.width());
+        const float words = pen.width(type, figure.text) + (figure.over ? 2 * space::small : 0);
+        const float label = pen.width(Type::small, figure.label);
+        const float width = std::min(ui.width(), std::max({64.0F, words, label}) + space::tight);
+        if (x > ui.left() && x + width > ui.column().right()) {
+            x = ui.left();
+            y = low + target::apart;
+        }
+        const float height =
+            std::max(target::least, label_height(ui, figure, width) + pen.line(type));
+        if (figure_block(ui, figure, type, {x, y, x + width, y + height})) {
+            tapped = static_cast<std::int32_t>(i);
+        }
+        low = std::max(low, y + height);
+        x += width + space::wide;
+    }
+    ui.use({ui.left(), ui.width(), low});
+    return tapped;
+}
+
+void clock_bar(Pen& pen,
+               const Rect& row,
+               const views::ClockView& clock,
+               std::string_view left,
+               views::Edge edge,
+               float words_width) {
+    const bool hours = edge == views::Edge::hours;
+    const float middle = row.top + row.height() / 2;
+    const Rect bar{row.left,
+                   middle - shape::bar_height / 2,
+                   row.right - words_width - bar_between,
+                   middle + shape::bar_height / 2};
+    const float y = row.top + (row.height() - pen.line(Type::body_strong)) / 2;
+    if (!clock.known) {
+        pen.outline(bar, Tone::soft, shape::bar_radius, shape::stroke);
+        pen.text_right(Type::body, Tone::soft, {row.right, y}, left);
+        return;
+    }
+    pen.fill(bar, hours ? Tone::hours_track : Tone::calendar_track, shape::bar_radius);
+    const float share = static_cast<float>(std::clamp(clock.left_permille, 0, 1000)) / 1000;
+    if (share > 0) {
+        const float end = bar.left + std::max(shape::bar_height, bar.width() * share);
+        pen.fill({bar.left, bar.top, end, bar.bottom}, fill_of(edge), shape::bar_radius);
+    }
+    if (clock.over) {
+        const float width = pen.width(Type::body_strong, left) + 2 * space::tight;
+        pen.fill({row.right - width, row.top + 1, row.right, row.bottom - 1},
+                 Tone::ink,
+                 shape::over_radius);
+        pen.text_right(Type::body_strong, Tone::paper, {row.right - space::tight, y}, left);
+        return;
+    }
+    pen.text_right(Type::body_strong, tone_of(edge), {row.right, y}, left);
+}
+
+}  // namespace twoclocks::canvas

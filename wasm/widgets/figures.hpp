@@ -1,0 +1,40 @@
+// Figures with their labels, and bars that show what is left.
+#pragma once
+
+#include "wasm/widgets/ui.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/views/views.hpp"
+
+namespace twoclocks::canvas {
+
+/// A figure that answers "why?" when tapped.
+struct FigureSpec {
+    std::string id;
+    std::string label;
+    std::string text;
+    Tone tone{Tone::ink};
+    bool over{false};  // flown past: inverted
+};
+
+/// The two clocks, large, side by side. Returns the index tapped, -1 for none.
+[[nodiscard]] std::int32_t figure_pair(Ui& ui, const FigureSpec& left, const FigureSpec& right);
+
+/// Smaller figures that share lines as they fit. Returns the index tapped, -1 for none.
+[[nodiscard]] std::int32_t figure_cells(Ui& ui, const std::vector<FigureSpec>& figures);
+
+/// One clock: a bar of what is left and the words at its right, drawn into `row`.
+void clock_bar(Pen& pen,
+               const Rect& row,
+               const views::ClockView& clock,
+               std::string_view left,
+               views::Edge edge,
+               float words_width);
+
+[[nodiscard]] Tone tone_of(views::Edge edge);
+[[nodiscard]] Tone fill_of(views::Edge edge);
+
+}  // namespace twoclocks::canvas

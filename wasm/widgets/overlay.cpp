@@ -1,0 +1,139 @@
+// Notices and sheets: what lies over a page.
+#include "wasm/widgets/buttons.hpp"
+#include "wasm/widgets/chrome.hpp"
+#include "wasm/widgets/text.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace twoclocks::canvas {
+namespace {
+
+using base::Word;
+
+/// Draws a notice's button in inverted colours.
+bool notice_button(Ui& ui, const std::string& id, const std::string& label, const Rect& box) {
+    Pen& pen = ui.pen();
+    pen.outline(box, Tone::paper, shape::field_radius, shape::outline);
+    pen.text_middle(Type::body_strong, Tone::paper, box, label);
+    return ui.active(Role::button, id, label, box);
+}
+
+struct NoticeParts {
+    std::string text;
+    std::vector<ButtonSpec> buttons;
+    float words{0};
+    float height{0};
+};
+
+NoticeParts measure(Ui& ui, const Notice& notice, std::uint32_t index, float width) {
+    NoticeParts parts;
+    parts.text = ui.say(notice.text);
+    if (notice.action) {
+        parts.buttons.push_back(
+            {"notice-action-" + std::to_string(index), ui.say(notice.action_label)});
+    }
+    if (notice.urgent) {
+        parts.buttons.push_back({"notice-close-" + std::to_string(index), ui.say(Word::dismiss)});
+    }
+    parts.words = height_of(ui, Type::body, parts.text, width - 2 * space::base);
+    parts.height = parts.words + 2 * space::middle;
+    if (!parts.buttons.empty()) parts.height += target::least + space::small;
+    return parts;
+}
+
+/// Returns the index of the button pressed, -1 for none.
+std::int32_t draw_notice(Ui& ui, const NoticeParts& parts, const Rect& box, bool urgent) {
+    ui.pen().fill(box, Tone::ink, shape::card_radius);
+    Node node;
+    node.role = urgent ? Role::alert : Role::status;
+    node.name = parts.text;
+    node.box = box;
+    ui.node(std::move(node));
+    ui.inside({box.left + space::base, box.top + space::middle, box.right - space::base, 0},
+              [&] { quiet_paragraph(ui, Type::body, Tone::paper, parts.text); });
+    std::int32_t pressed = -1;
+    float x = box.right - space::base;
+    for (std::uint32_t i = 0; i < parts.buttons.size(); ++i) {
+        const ButtonSpec& button = parts.buttons[i];
+        const float width =
+            std::max(88.0F, ui.pen().width(Type::body_strong, button.label) + 2 * space::base);
+        const Rect at{
+            x - width, box.bottom - space::middle - target::least, x, box.bottom - space::middle};
+        if (notice_button(ui, button.id, button.label, at)) pressed = static_cast<std::int32_t>(i);
+        x -= width + target::apart;
+    }
+    return pressed;
+}
+
+}  // namespace
+
+NoticePress notice_stack(Ui& ui, const std::vector<Notice>& notices, const Rect& area) {
+    NoticePress press;
+    float bottom = area.bottom;
+    for (std::uint32_t i = 0; i < notices.size(); ++i) {
+        const NoticeParts parts = measure(ui, notices[i], i, area.width());
+        const Rect box{area.left, bottom - parts.height, area.right, bottom};
+        const std::int32_t pressed = draw_notice(ui, parts, box, notices[i].urgent);
+        const bool was_action = pressed == 0 && notices[i].action.has_value();
+        if (was_action) press.action = static_cast<std::int32_t>(i);
+        if (pressed >= 0 && !was_action) press.dismissed = true;
+        bottom = box.top - space::small;
+    }
+    press.height = area.bottom - bottom;
+    return press;
+}
+
+bool sheet(Ui& ui, const std::string& title, const std::function<void()>& draw) {
+    Pen& pen = ui.pen();
+    const PageFrame& frame = ui.frame();
+    pen.fill(frame.whole, Tone::scrim);
+    ui.set_layer(1);
+    const float width = std::min(frame.whole.width(), page::column_most);
+    const float left = frame.whole.left + (frame.whole.width() - width) / 2;
+    // As tall as its words were in the last frame, to three quarters of the page.
+    float& known = ui.memory().offsets["sheet-height"];
+    const float bar = target::least + 2 * space::middle;
+    const float most = frame.whole.height() * 0.85F - frame.safe_top;
+    const float height = std::clamp(known + bar + frame.safe_bottom + space::base, 200.0F, most);
+    const Rect box{left, frame.whole.bottom - height, left + width, frame.whole.bottom + 20};
+    pen.fill(box, Tone::paper, 20);
+    Node node;
+    node.role = Role::dialog;
+    node.name = title;
+    node.box = {box.left, box.top, box.right, frame.whole.bottom};
+    ui.scene().open_group(ui.node(std::move(node)));
+    const std::string close = ui.say(Word::close);
+    const float close_width =
+        std::max(88.0F, pen.width(Type::body_strong, close) + 2 * space::base);
+    const float right = box.right - space::base;
+    float title_height = 0;
+    bool pressed = false;
+    ui.inside({right - close_width, box.top + space::middle, right, 0},
+              [&] { pressed = quiet_button(ui, "sheet-close", close); });
+    ui.inside({left + space::wide, box.top + space::base, right - close_width - space::middle, 0},
+              [&] {
+                  const float top = ui.y();
+                  heading(ui, 2, title);
+                  title_height = std::max(bar, ui.y() - top + space::wide + space::small);
+              });
+    const Rect inner{
+        left, box.top + title_height, box.right, frame.whole.bottom - frame.safe_bottom};
+    float words = 0;
+    ui.scroll("sheet", inner, [&] {
+        const float top = ui.y();
+        ui.use({left + space::wide, width - 2 * space::wide, top});
+        draw();
+        ui.gap(space::base);
+        words = ui.y() - top;
+        ui.use({left, width, ui.y()});
+    });
+    const float wanted = words + title_height - bar;
+    if (known != wanted) ui.memory().unsettled = true;
+    known = wanted;
+    ui.scene().close_group();
+    ui.set_layer(0);
+    return pressed;
+}
+
+}  // namespace twoclocks::canvas

@@ -1,0 +1,46 @@
+// Words on the page: headings, paragraphs, sentences that answer "Why?", the words of a state.
+#pragma once
+
+#include "wasm/widgets/ui.hpp"
+
+#include <string>
+#include <string_view>
+
+#include "engine/views/views.hpp"
+
+namespace twoclocks::canvas {
+
+/// Wrapped in the column, spoken as text.
+void paragraph(Ui& ui, Type type, Tone tone, std::string_view text);
+/// Wrapped in the column, drawn only: its words are spoken by something else.
+void quiet_paragraph(Ui& ui, Type type, Tone tone, std::string_view text);
+void heading(Ui& ui, std::int32_t level, std::string_view text);
+
+/// Height of a wrapped text.
+[[nodiscard]] float height_of(Ui& ui, Type type, std::string_view text, float width);
+
+/// A sentence that opens its explanation: "Why?" is underlined behind it. True when tapped.
+[[nodiscard]] bool answer_link(
+    Ui& ui, const std::string& id, Type type, Tone tone, const std::string& text);
+/// A sentence underlined as a whole, at least a finger high. True when tapped.
+[[nodiscard]] bool line_link(
+    Ui& ui, const std::string& id, Type type, Tone tone, const std::string& text);
+
+/// The underline of what can be tapped.
+void underline(Pen& pen, Type type, Tone tone, Point top_left, float width);
+
+/// The state in words: inverted when it stops the aircraft, outlined when something must be done,
+/// plain when nothing must. Right edge at `top_right`; returns its box.
+Rect state_chip(Pen& pen, views::State state, std::string_view word, Point top_right);
+[[nodiscard]] float state_chip_width(Pen& pen, std::string_view word);
+
+/// The largest of the types in which every text fits the width.
+[[nodiscard]] Type fitting_type(Pen& pen,
+                                std::initializer_list<Type> types,
+                                std::initializer_list<std::string_view> texts,
+                                float width);
+
+/// The short caution that stands on every page.
+void caution_line(Ui& ui);
+
+}  // namespace twoclocks::canvas

@@ -1,0 +1,129 @@
+// The stored records and this tab's right to write them: opened first, replayed once, then saved
+// to.
+import { reasonOf, openStore } from './store.js';
+import { Saver, withinTime, patience_ms } from './saver.js';
+import { Tabs } from './tabs.js';
+
+/** @typedef {import('./bridge').App} App */
+
+/** A random name for this device, in hexadecimal. */
+function randomName() {
+  const random = crypto.getRandomValues(new Uint8Array(16));
+  return Array.from(random, (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+export class Records {
+  /** @param {{ app: () => App, stuck: () => void }} told */
+  constructor(told) {
+    this.told = told;
+    /** @type {import('./store.js').Store | undefined} */
+    this.store = undefined;
+    const channel = 'BroadcastChannel' in window ? new BroadcastChannel('two_clocks') : undefined;
+    this.tabs = new Tabs(navigator.locks, channel);
+    this.saver = new Saver(undefined, this.saverTold());
+    this.asked_to_persist = false;
+  }
+
+  saverTold() {
+    return {
+      /** @param {number} token @param {boolean} ok @param {string} reason */
+      committed: (token, ok, reason) => {
+        this.told.app().committed(token, ok, reason);
+        if (ok) void this.persist();
+      },
+      /** @param {number} number @param {Uint8Array} bytes */
+      wrote: (number, bytes) => this.tabs.tell(number, this.store?.tail ?? '', bytes),
+      stuck: this.told.stuck,
+    };
+  }
+
+  get stored() {
+    return this.store !== undefined;
+  }
+
+  /** Never fails: without a store the page still runs. */
+  async open() {
+    try {
+      this.store = await withinTime(openStore(indexedDB), patience_ms);
+    } catch (error) {
+      console.warn('storage', reasonOf(error));
+    }
+    this.may_write = await this.tabs.claim(() => void this.promoted());
+  }
+
+  /** Gives the program everything stored, oldest first. */
+  async replay() {
+    const app = this.told.app();
+    const { store } = this;
+    app.device(store === undefined ? randomName() : await store.device(randomName));
+    this.saver = new Saver(store, this.saverTold());
+    this.saver.writer = this.may_write ?? true;
+    if (store === undefined) return;
+    const covered = await this.replaySnapshot(store, app);
+    await this.replayAfter(store, app, covered, this.saver.writer);
+    this.tabs.listen((number, hash, bytes) => {
+      this.saver.follow(number, hash);
+      app.otherTabWrote(bytes);
+    });
+    if (!this.saver.writer) app.readOnly(true);
+  }
+
+  /** @param {import('./store.js').Store} store @param {App} app */
+  async replaySnapshot(store, app) {
+    let older = 0;
+    for (const { covers, bytes } of await store.snapshots()) {
+      if (bytes !== undefined && app.stored('snapshot', bytes)) {
+        if (older > 0) app.storageNote('old_snapshot', older);
+        return covers;
+      }
+      older += 1;
+    }
+    return 0;
+  }
+
+  /**
+   * @param {import('./store.js').Store} store @param {App} app
+   * @param {number} covered @param {boolean} may_write
+   */
+  async replayAfter(store, app, covered, may_write) {
+    const { segments, cut, gaps } = await store.load(covered, may_write);
+    for (const bytes of segments) app.stored('segment', bytes);
+    if (cut > 0) app.storageNote('cut', cut);
+    if (gaps > 0) app.storageNote('gap', gaps);
+    this.saver.acknowledged = store.sequence;
+  }
+
+  /** The tab that wrote is gone: catch up with what it may have written unheard, then write. */
+  async promoted() {
+    const app = this.told.app();
+    if (this.store !== undefined) {
+      const { segments } = await this.store.load(this.saver.acknowledged, true);
+      for (const bytes of segments) app.otherTabWrote(bytes);
+      this.saver.acknowledged = this.store.sequence;
+    }
+    this.saver.writer = true;
+    app.readOnly(false);
+  }
+
+  /** @param {number} token @param {Uint8Array} bytes */
+  commit(token, bytes) {
+    void this.saver.commit(token, bytes);
+  }
+
+  /** @param {Uint8Array} bytes */
+  keepSnapshot(bytes) {
+    this.saver.keepSnapshot(bytes);
+  }
+
+  idle() {
+    return this.saver.idle();
+  }
+
+  /** Asks the browser, once and after the first save, to keep what is here; its answer is shown. */
+  async persist() {
+    if (this.asked_to_persist) return;
+    this.asked_to_persist = true;
+    const kept = (await navigator.storage?.persist?.()) ?? false;
+    this.told.app().storageNote('persisted', kept ? 1 : 0);
+  }
+}

@@ -1,0 +1,37 @@
+// Looks kept on this device (theme, text size). Never anything that changes a figure: that is a
+// fact.
+
+const prefix = 'two_clocks.look.';
+
+/** @returns {[string, string][]} */
+export function keptSettings() {
+  try {
+    return Object.keys(localStorage)
+      .filter((key) => key.startsWith(prefix))
+      .map((key) => [key.slice(prefix.length), localStorage.getItem(key) ?? '']);
+  } catch {
+    return []; // a browser may refuse; then looks are simply not remembered
+  }
+}
+
+/** @param {string} name @param {string} value */
+export function keepSetting(name, value) {
+  show(name, value);
+  try {
+    localStorage.setItem(prefix + name, value);
+  } catch {
+    // not remembered
+  }
+}
+
+/** What the page itself takes up: the colours of the real field and of the browser's bars. */
+/** @param {string} name @param {string} value */
+export function show(name, value) {
+  if (name !== 'theme') return;
+  const root = document.documentElement;
+  root.dataset['theme'] = value;
+  const paper = getComputedStyle(root).getPropertyValue('--paper').trim();
+  for (const meta of document.querySelectorAll('meta[name=theme-color]')) {
+    meta.setAttribute('content', paper);
+  }
+}

@@ -1,0 +1,192 @@
+// Starts the page: store, program, fonts, looks, stored records, first frame; then only events.
+import createApp from 'program';
+import { App, hostFor } from './bridge.js';
+import { after, todayDayNumber, wallMs } from './clock.js';
+import { followAppearance } from './appearance.js';
+import { Field } from './field.js';
+import { fetchFile, handOver, listenToFiles } from './files.js';
+import { Frames } from './frames.js';
+import { listenToKeys } from './keys.js';
+import { Mirror } from './mirror.js';
+import { listenToPointer } from './pointer.js';
+import { regionOf } from './region.js';
+import { keepSetting, keptSettings, show } from './settings.js';
+import { Records } from './records.js';
+import { load_again, showTrouble } from './trouble.js';
+import { Update } from './update.js';
+import { words } from './words.js';
+
+const restore_patience_ms = 2000;
+
+/** @param {string} id */
+const element = (id) => /** @type {HTMLElement} */ (document.getElementById(id));
+const canvas = /** @type {HTMLCanvasElement} */ (element('canvas'));
+const chooser = /** @type {HTMLInputElement} */ (element('file'));
+
+/** @param {string} address */
+async function bytesOf(address) {
+  const answer = await fetch(address);
+  if (!answer.ok) throw new Error(`${address}: ${answer.status}`);
+  return new Uint8Array(await answer.arrayBuffer());
+}
+
+/** The program, its memory and everything that hangs on it. */
+class Page {
+  constructor() {
+    /** @type {App} set by `load`, before anything can call */
+    this.app = /** @type {any} */ (undefined);
+    this.frames = new Frames((time_ms) => this.app.frame(time_ms));
+    this.records = new Records({
+      app: () => this.app,
+      stuck: () =>
+        showTrouble(words.storage_title, words.storage, [
+          [words.export_now, () => this.app.exportNow()],
+          [words.dismiss, () => {}],
+        ]),
+    });
+    this.field = new Field(element('field'), {
+      text: (id, text) => this.app.fieldText(id, text),
+      closed: (id, next) => {
+        this.refresh();
+        this.app.fieldClosed(id, next);
+      },
+      moved: (id) => this.mirror.setEdited(id),
+      left: (id) => this.mirror.focusOn(id),
+    });
+    this.mirror = new Mirror(element('mirror'), {
+      activate: (id) => {
+        this.refresh();
+        this.app.activate(id);
+      },
+      focus: (id) => this.app.focus(id),
+    });
+    this.update = new Update({
+      ready: () => this.app.newVersionReady(),
+      idle: () => this.records.idle(),
+    });
+  }
+
+  /** Tells the program the day, the time and something random. */
+  refresh() {
+    this.app.refresh(todayDayNumber(), wallMs(), crypto.getRandomValues(new Uint32Array(4)));
+  }
+
+  /** @returns {import('./types').Handlers} */
+  handlers() {
+    /** @param {string} name @param {Uint8Array} bytes */
+    const chosen = (name, bytes) => {
+      this.refresh();
+      this.app.fileChosen(name, bytes);
+    };
+    listenToFiles(chooser, chosen);
+    return {
+      commit: (token, bytes) => this.records.commit(token, bytes),
+      keepSnapshot: (bytes) => this.records.keepSnapshot(bytes),
+      handOverFile: (name, bytes) => void handOver(name, bytes),
+      chooseFile: () => chooser.click(),
+      fetchDemo: () => void fetchFile(ADDRESSES.demo, chosen),
+      editField: (request) => this.field.open(request),
+      closeField: () => this.field.close(),
+      mirror: (nodes) => {
+        this.mirror.patch(nodes);
+        this.field.follow(nodes);
+      },
+      announce: (text) => {
+        element('spoken').textContent = text;
+      },
+      pushPage: () => history.pushState(null, ''),
+      goBack: () => history.back(),
+      keepSetting,
+      startNewVersion: () => void this.update.accept(),
+      wake: (frames) => this.frames.wake(frames),
+    };
+  }
+
+  async load() {
+    const fonts = Object.entries(ADDRESSES.fonts);
+    const host = hostFor(() => this.app.program, this.handlers());
+    const [program, ...faces] = await Promise.all([
+      createApp({ host, locateFile: () => ADDRESSES.program }),
+      ...fonts.map(([, address]) => bytesOf(address)),
+    ]);
+    this.app = new App(program);
+    if (!this.app.start()) return false;
+    faces.forEach((bytes, at) => this.app.font(Number(fonts[at]?.[0]), bytes));
+    return true;
+  }
+
+  async begin() {
+    const { app } = this;
+    app.region(regionOf(undefined));
+    for (const [name, value] of keptSettings()) {
+      show(name, value);
+      app.setting(name, value);
+    }
+    this.refresh();
+    await this.records.replay();
+    app.online(navigator.onLine);
+    followAppearance(canvas, app);
+    app.loaded();
+    this.listen();
+    this.frames.resume();
+    document.documentElement.dataset['state'] = 'running';
+  }
+
+  listen() {
+    const refresh = () => this.refresh();
+    const before = () => {
+      this.refresh();
+      this.field.beforeTap();
+    };
+    listenToPointer(canvas, this.app, { before, tapped: () => this.field.tapped() });
+    listenToKeys(this.app, refresh);
+    window.addEventListener('popstate', () => this.app.back());
+    window.addEventListener('online', () => this.app.online(true));
+    window.addEventListener('offline', () => this.app.online(false));
+    document.addEventListener('visibilitychange', () => {
+      if (document.visibilityState !== 'visible') return;
+      this.refresh();
+      this.frames.wake(1);
+    });
+    this.survivePictureLoss();
+  }
+
+  /** A phone may take the drawing context away; only its objects are rebuilt. */
+  survivePictureLoss() {
+    let cancel = () => {};
+    canvas.addEventListener('webglcontextlost', (event) => {
+      event.preventDefault();
+      this.frames.stop();
+      cancel = after(restore_patience_ms, () =>
+        showTrouble(words.lost_picture_title, words.lost_picture, [load_again]),
+      );
+    });
+    canvas.addEventListener('webglcontextrestored', () => {
+      cancel();
+      this.app.contextRestored();
+      this.frames.resume();
+    });
+  }
+}
+
+async function start() {
+  const page = new Page();
+  try {
+    const [drawn] = await Promise.all([page.load(), page.records.open()]);
+    if (!drawn) {
+      showTrouble(words.no_webgl_title, words.no_webgl, [load_again]);
+      return;
+    }
+    await page.begin();
+  } catch (error) {
+    console.error(error);
+    showTrouble(words.start_failed_title, words.start_failed, [load_again]);
+    return;
+  }
+  if (!page.records.stored) {
+    showTrouble(words.no_store_title, words.no_store, [[words.go_on, () => {}]]);
+  }
+  await page.update.start();
+}
+
+void start();

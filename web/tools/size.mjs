@@ -1,0 +1,143 @@
+// Weighs what a first visit loads, as brotli at its best packs it, and fails above the gate. The
+// demo fleet, the rescue page and the licences are not part of a first visit. The program is also
+// told apart by room.
+import { readFile, readdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { brotliCompressSync, constants } from 'node:zlib';
+
+const top = fileURLToPath(new URL('../..', import.meta.url));
+const site = join(top, 'build/site');
+const kilobyte = 1024;
+const gate_bytes = 420 * kilobyte;
+const goal_bytes = 350 * kilobyte;
+const apart = /^(invented_fleet\.|rescue|icon_512|icon_maskable)/;
+
+const packed = (bytes) =>
+  brotliCompressSync(bytes, {
+    params: {
+      [constants.BROTLI_PARAM_QUALITY]: constants.BROTLI_MAX_QUALITY,
+      [constants.BROTLI_PARAM_LGWIN]: constants.BROTLI_MAX_WINDOW_BITS,
+      [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length,
+    },
+  }).length;
+
+/** Reads an unsigned LEB128 number, as WebAssembly writes them. */
+function number(bytes, at) {
+  let value = 0;
+  for (let shift = 0; ; shift += 7) {
+    const byte = bytes[at];
+    at += 1;
+    value += (byte & 0x7f) * 2 ** shift;
+    if (byte < 0x80) return [value, at];
+  }
+}
+
+/** Sections of a module: id, start and end. */
+function* sections(bytes) {
+  for (let at = 8; at < bytes.length; ) {
+    const id = bytes[at];
+    const [size, start] = number(bytes, at + 1);
+    yield { id, start, end: start + size };
+    at = start + size;
+  }
+}
+
+/** Imported functions come first in the numbering. */
+function importedFunctions(bytes, { start }) {
+  let functions = 0;
+  let [count, at] = number(bytes, start);
+  for (; count > 0; count -= 1) {
+    for (let name = 0; name < 2; name += 1) {
+      const [length, from] = number(bytes, at);
+      at = from + length;
+    }
+    const kind = bytes[at];
+    at += 1;
+    if (kind === 0) functions += 1;
+    // function: index; table: type and limits; memory: limits; global: type and mutability
+    if (kind === 1) at += 1;
+    if (kind === 3) at += 2;
+    else if (kind === 0) [, at] = number(bytes, at);
+    else {
+      const flags = bytes[at];
+      [, at] = number(bytes, at + 1);
+      if (flags & 1) [, at] = number(bytes, at);
+    }
+  }
+  return functions;
+}
+
+/** Bodies of the functions, with their numbers. */
+function* functionBodies(bytes) {
+  let index = 0;
+  for (const section of sections(bytes)) {
+    if (section.id === 2) index = importedFunctions(bytes, section);
+    if (section.id !== 10) continue;
+    let [count, at] = number(bytes, section.start);
+    for (; count > 0; count -= 1) {
+      const [size, start] = number(bytes, at);
+      yield { index, body: bytes.subarray(start, start + size) };
+      index += 1;
+      at = start + size;
+    }
+  }
+}
+
+/** Room of a function by its demangled name. */
+function roomOf(name) {
+  const ours = /twoclocks::(\w+)/.exec(name) ?? /N\d?K?9twoclocks\d+([a-z]+)/.exec(name);
+  if (ours !== null) return ours[1] === 'canvas' ? 'canvas' : `engine/${ours[1]}`;
+  if (/nlohmann/.test(name)) return 'JSON library';
+  if (/\bIm[A-Z]|\bimstb|\bstbtt|ImGui/.test(name)) return 'Dear ImGui';
+  if (/^_?tc_|host_/.test(name)) return 'canvas';
+  return 'C and C++ libraries';
+}
+
+/** Symbol map of Emscripten: a line "number:name" for every function. */
+async function namesOf(path) {
+  const text = await readFile(path, 'utf8');
+  const lines = text.split('\n').map((line) => /^(\d+):(.*)$/.exec(line));
+  return new Map(lines.filter((line) => line).map(([, index, name]) => [Number(index), name]));
+}
+
+async function programByRoom() {
+  const bytes = await readFile(join(top, 'build/wasm/app.wasm'));
+  const names = await namesOf(join(top, 'build/wasm/app.js.symbols'));
+  const rooms = new Map();
+  const add = (room, part) => rooms.set(room, [...(rooms.get(room) ?? []), part]);
+  for (const { index, body } of functionBodies(bytes)) add(roomOf(names.get(index) ?? ''), body);
+  for (const { id, start, end } of sections(bytes)) {
+    if (id === 11) add('words and tables', bytes.subarray(start, end));
+    else if (id !== 10) add('frame of the module', bytes.subarray(start, end));
+  }
+  return [...rooms].map(([room, parts]) => {
+    const raw = Buffer.concat(parts);
+    return [room, raw.length, packed(raw)];
+  });
+}
+
+function table(title, rows) {
+  console.log(title.padEnd(34), 'raw'.padStart(9), 'brotli'.padStart(9));
+  for (const [name, raw, small] of [...rows].sort((a, b) => b[2] - a[2])) {
+    console.log(name.padEnd(34), String(raw).padStart(9), String(small).padStart(9));
+  }
+  console.log('');
+}
+
+const files = [];
+for (const entry of await readdir(site, { withFileTypes: true })) {
+  if (!entry.isFile() || apart.test(entry.name)) continue;
+  const bytes = await readFile(join(site, entry.name));
+  files.push([entry.name.replace(/\.[0-9a-f]{12}\./, '.'), bytes.length, packed(bytes)]);
+}
+const total = files.reduce((sum, [, , small]) => sum + small, 0);
+table('first load', files);
+table('the program by room (packed alone)', await programByRoom());
+const kb = (bytes) => `${(bytes / kilobyte).toFixed(1)} KB`;
+console.log(`first load ${kb(total)}, goal ${kb(goal_bytes)}, gate ${kb(gate_bytes)}`);
+if (total > goal_bytes) console.log(`over the goal by ${kb(total - goal_bytes)}`);
+if (total > gate_bytes) {
+  console.error('over the gate: take something out of the first load');
+  process.exitCode = 1;
+}

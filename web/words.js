@@ -1,0 +1,19 @@
+// The few sentences the page says without the canvas, each once. All others come from the engine's
+// catalogue.
+export const words = {
+  no_webgl_title: 'This browser cannot draw the page',
+  no_webgl: 'Two Clocks needs WebGL 2. Update the browser or switch hardware acceleration on.',
+  start_failed_title: 'The program did not arrive whole',
+  start_failed: 'Check the signal and load the page again. Your records are untouched.',
+  lost_picture_title: 'The picture was lost',
+  lost_picture:
+    'The device took the drawing memory away. Load the page again: what was saved is here.',
+  storage_title: 'This browser does not answer when saving',
+  storage: 'What you entered since the last save is only in memory. Export it before you leave.',
+  no_store_title: 'Nothing can be stored here',
+  no_store: 'This browser refuses storage, as a private window does. Nothing will be kept: export.',
+  reload: 'Load again',
+  export_now: 'Export now',
+  go_on: 'Go on without saving',
+  dismiss: 'Close',
+};
