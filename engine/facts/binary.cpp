@@ -9,8 +9,12 @@ namespace {
 
 constexpr std::int64_t most_items = 1'000'000;
 
+using Extra = std::vector<std::pair<std::string, Json>>;
+
 void write_body(const Body& body, std::string& out);
+void write_extra(const Extra& extra, std::string& out);
 [[nodiscard]] bool read_body(std::string_view& in, Body& body, bool nested);
+[[nodiscard]] bool read_extra(std::string_view& in, Extra& extra);
 
 /// Walks the field list and appends every field, there or not.
 class BinaryWriter {
@@ -69,6 +73,7 @@ class BinaryWriter {
             id(one.item);
             write_whole(static_cast<std::int64_t>(one.clocks.size()), out_);
             for (const Clock clock : one.clocks) name(key, clock);
+            write_extra(one.extra, out_);
         }
     }
 
@@ -146,6 +151,7 @@ class BinaryReader {
             for (std::int64_t clocks = size(); clocks > 0 && sound; --clocks) {
                 name(key, renewal.clocks.emplace_back());
             }
+            sound = sound && read_extra(in_, renewal.extra);
         }
     }
 
@@ -181,8 +187,12 @@ void write_body(const Body& body, std::string& out) {
     write_whole(static_cast<std::int64_t>(body.about.size()), out);
     for (const base::Id& id : body.about) writer.id(id);
     std::visit([&](const auto& fields) { visit(writer, fields); }, body.fields);
-    write_whole(static_cast<std::int64_t>(body.extra.size()), out);
-    for (const auto& [key, value] : body.extra) {
+    write_extra(body.extra, out);
+}
+
+void write_extra(const Extra& extra, std::string& out) {
+    write_whole(static_cast<std::int64_t>(extra.size()), out);
+    for (const auto& [key, value] : extra) {
         std::string text = "{\"v\":";
         print_json(value, text);
         write_text(key, out);
@@ -190,13 +200,17 @@ void write_body(const Body& body, std::string& out) {
     }
 }
 
-[[nodiscard]] bool read_extra(std::string_view& in, Body& body) {
-    std::string key;
-    std::string text;
-    if (!read_text(in, key) || !read_text(in, text)) return false;
-    const base::Result<Json> json = read_json(text, 0);
-    if (!json || json.value().find("v") == nullptr) return false;
-    body.extra.emplace_back(std::move(key), *json.value().find("v"));
+bool read_extra(std::string_view& in, Extra& extra) {
+    std::int64_t left = 0;
+    if (!read_whole(in, left) || left < 0 || left > most_items) return false;
+    for (; left > 0; --left) {
+        std::string key;
+        std::string text;
+        if (!read_text(in, key) || !read_text(in, text)) return false;
+        const base::Result<Json> json = read_json(text, 0);
+        if (!json || json.value().find("v") == nullptr) return false;
+        extra.emplace_back(std::move(key), *json.value().find("v"));
+    }
     return true;
 }
 
@@ -209,10 +223,7 @@ bool read_body(std::string_view& in, Body& body, bool nested) {
     body.fields = empty_fields(kind);
     if (nested && std::holds_alternative<Correction>(body.fields)) return false;
     std::visit([&](auto& fields) { visit(reader, fields); }, body.fields);
-    for (std::int64_t left = reader.size(); left > 0 && reader.sound; --left) {
-        reader.sound = read_extra(in, body);
-    }
-    return reader.sound;
+    return reader.sound && read_extra(in, body.extra);
 }
 
 }  // namespace

@@ -9,7 +9,7 @@
 
 namespace twoclocks::facts {
 
-inline constexpr std::uint32_t binary_version = 1;
+inline constexpr std::uint32_t binary_version = 2;
 
 /// Appends one fact.
 /// Units: bytes, little endian. Errors: none. Source: our choice.

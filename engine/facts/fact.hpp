@@ -112,6 +112,7 @@ struct ItemChanged {
 struct Renewal {
     base::Id item;
     std::vector<Clock> clocks;
+    std::vector<std::pair<std::string, Json>> extra{};  // fields this version does not know, by key
 };
 
 struct WorkDone {

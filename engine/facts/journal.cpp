@@ -126,6 +126,7 @@ bool names(const Ref& ref, const Fact& fact) {
 Stamp next_stamp(const Stamp& latest_seen, std::int64_t wall_ms, std::string device) {
     const bool seen_is_usable = latest_seen.wall_ms <= wall_ms + far_ahead_ms;
     if (!seen_is_usable || wall_ms > latest_seen.wall_ms) return {wall_ms, 0, std::move(device)};
+    if (latest_seen.tick == INT32_MAX) return {latest_seen.wall_ms + 1, 0, std::move(device)};
     return {latest_seen.wall_ms, latest_seen.tick + 1, std::move(device)};
 }
 

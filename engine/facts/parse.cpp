@@ -59,10 +59,12 @@ Parsed parse_journal(std::string_view text) {
         if (line == 1) {
             read_header(row, out);
             if (!out.ours) return out;
+        } else if (row.empty()) {
+            continue;
         } else if (out.facts.size() >= static_cast<std::size_t>(most_facts)) {
             out.problems.push_back(at_line(Trouble::file_too_many, line));
             return out;
-        } else if (!row.empty()) {
+        } else {
             read_line(row, line, open_end, out);
         }
     }

@@ -91,10 +91,12 @@ class Reader {
             Reader inner{item, problems_};
             Renewal& renewal = out.emplace_back();
             inner.id("item", renewal.item);
-            if (item.find("clocks") == nullptr) return;
-            inner.each("clocks", Json::Type::text, [&](const Json& clock) {
-                inner.named("clocks", clock, renewal.clocks.emplace_back());
-            });
+            if (item.find("clocks") != nullptr) {
+                inner.each("clocks", Json::Type::text, [&](const Json& clock) {
+                    inner.named("clocks", clock, renewal.clocks.emplace_back());
+                });
+            }
+            renewal.extra = inner.rest();
         });
     }
 

@@ -7,7 +7,19 @@
 namespace twoclocks::facts {
 namespace {
 
+using Extra = std::vector<std::pair<std::string, Json>>;
+
 void print_body(const Body& body, std::string& out);
+
+/// Fields that this version does not know, as they were read.
+void print_extra(const Extra& extra, std::string& out) {
+    for (const auto& [key, value] : extra) {
+        out += ',';
+        print_json_text(key, out);
+        out += ':';
+        print_json(value, out);
+    }
+}
 
 /// Walks the field list and appends what is there.
 class Writer {
@@ -79,6 +91,7 @@ class Writer {
             if (&one != renewals.data()) out_ += ',';
             out_ += "{\"item\":\"" + base::print_id(one.item) + '"';
             clocks(one.clocks);
+            print_extra(one.extra, out_);
             out_ += '}';
         }
         out_ += ']';
@@ -143,12 +156,7 @@ void print_kind(const Fields& fields, std::string& out) {
 void print_rest(const Body& body, std::string& out) {
     Writer writer{out};
     std::visit([&](const auto& fields) { visit(writer, fields); }, body.fields);
-    for (const auto& [key, value] : body.extra) {
-        out += ',';
-        print_json_text(key, out);
-        out += ':';
-        print_json(value, out);
-    }
+    print_extra(body.extra, out);
 }
 
 void print_body(const Body& body, std::string& out) {

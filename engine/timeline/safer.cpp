@@ -81,7 +81,7 @@ void join(facts::WorkDone& into, const facts::WorkDone& other) {
         }
     }
     into.renews = std::move(both);
-    into.total = least_anchor(into.total, other.total);
+    into.total = least(into.total, other.total);
     into.landings = least_anchor(into.landings, other.landings);
     into.starts = least_anchor(into.starts, other.starts);
 }

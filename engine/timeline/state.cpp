@@ -1,8 +1,10 @@
 #include "engine/timeline/state.hpp"
 
 #include <algorithm>
+#include <map>
 
 #include "engine/base/message_args.hpp"
+#include "engine/timeline/safer.hpp"
 #include "engine/timeline/usage.hpp"
 
 namespace twoclocks::timeline {
@@ -20,6 +22,18 @@ constexpr std::int64_t ms_per_day = 24LL * 60 * 60 * 1000;
            !std::holds_alternative<facts::UnknownKind>(fields);
 }
 
+/// Versions of different kinds, or about different things, have no safe side between them.
+[[nodiscard]] bool comparable(const Record& record) {
+    const facts::Body* first = nullptr;
+    for (const Head& head : record.heads) {
+        if (head.body == nullptr) continue;
+        if (first == nullptr) first = head.body;
+        const bool same_kind = head.body->fields.index() == first->fields.index();
+        if (!same_kind || head.body->about != first->about) return false;
+    }
+    return first == nullptr || has_safe_side(first->fields);
+}
+
 void fold_question(const Record& record, AircraftState& state) {
     if (!record.open) return;
     Question question;
@@ -30,7 +44,7 @@ void fold_question(const Record& record, AircraftState& state) {
     question.kind = one_id ? QuestionKind::same_id : QuestionKind::versions;
     for (const Head& head : record.heads) question.sides.push_back(head.fact);
     if (!record.withdrawn) question.in_use = record.in_use;
-    question.no_safe_side = !has_safe_side(record.in_use.fields) && !record.withdrawn;
+    question.no_safe_side = !comparable(record);
     state.questions.push_back(std::move(question));
 }
 
@@ -39,7 +53,10 @@ void fold_cautions(const Record& record, Date today, AircraftState& state) {
     if (record.first->stamp.wall_ms > far_ahead) {
         state.cautions.push_back({Trouble::stamp_far_ahead, {base::day_arg(record.first->body.on)}, record.root});
     }
-    if (std::holds_alternative<facts::UnknownKind>(record.first->body.fields)) ++state.unknown_records;
+    const bool newer = std::any_of(record.heads.begin(), record.heads.end(), [](const Head& head) {
+        return head.body != nullptr && std::holds_alternative<facts::UnknownKind>(head.body->fields);
+    });
+    if (newer) ++state.unknown_records;
 }
 
 /// Records in the order they are true for: day, then first version.
@@ -80,6 +97,54 @@ void fold_identity(const std::vector<const Record*>& records, Date today, Aircra
     }
 }
 
+/// The strictest of a limit in force and one that records disagree about. An anchor that one of them
+/// lacks is the earlier of the other's and the manufacture.
+void tighten(ItemState& item, const Record& record, const std::optional<Date>& manufactured) {
+    facts::Body in_force = record.in_use;
+    if (item.limit) in_force.fields = *item.limit;
+    const std::optional<facts::Body> both = safer({&record.in_use, &in_force}, false);
+    std::optional<Date> earliest = item.limit ? item.limit->anchor_on : std::nullopt;
+    for (const Head& head : record.heads) {
+        const auto* limit = head.body == nullptr ? nullptr : std::get_if<facts::LimitSet>(&head.body->fields);
+        if (limit == nullptr || !limit->anchor_on) continue;
+        earliest = earliest ? std::min(*earliest, *limit->anchor_on) : *limit->anchor_on;
+    }
+    item.limit = *std::get_if<facts::LimitSet>(&both->fields);
+    item.limit_fact = record.root;
+    if (!item.limit->anchor_on && manufactured && earliest && *earliest < *manufactured) {
+        item.limit->anchor_on = earliest;
+    }
+}
+
+[[nodiscard]] Date latest_day(const Record& record) {
+    Date out = record.in_use.on;
+    for (const Head& head : record.heads) {
+        if (head.body != nullptr) out = std::max(out, head.body->on);
+    }
+    return out;
+}
+
+/// The last limit of each item, tightened by those that are disputed and may be later than it.
+void fold_limits(const std::vector<const Record*>& records, Date today, AircraftState& state) {
+    std::map<base::Id, Date> in_force_since;
+    for (const bool open : {false, true}) {
+        for (const Record* record : records) {
+            const auto* limit = std::get_if<facts::LimitSet>(&record->in_use.fields);
+            ItemState* item = limit == nullptr ? nullptr : find_item(state, record->in_use);
+            if (item == nullptr || record->open != open || record->in_use.on > today) continue;
+            if (!open) {
+                item->limit = *limit;
+                item->limit_fact = record->root;
+                in_force_since[item->id] = record->in_use.on;
+                continue;
+            }
+            const auto since = in_force_since.find(item->id);
+            if (since != in_force_since.end() && latest_day(*record) < since->second) continue;
+            tighten(*item, *record, state.manufactured);
+        }
+    }
+}
+
 void fold_items(const std::vector<const Record*>& records, Date today, AircraftState& state) {
     for (const Record* record : records) {
         if (const auto* item = std::get_if<facts::ItemAdded>(&record->in_use.fields)) {
@@ -90,11 +155,8 @@ void fold_items(const std::vector<const Record*>& records, Date today, AircraftS
         ItemState* item = find_item(state, record->in_use);
         if (item == nullptr || record->in_use.on > today) continue;
         if (const auto* changed = std::get_if<facts::ItemChanged>(&record->in_use.fields)) item->name = changed->name;
-        if (const auto* limit = std::get_if<facts::LimitSet>(&record->in_use.fields)) {
-            item->limit = *limit;
-            item->limit_fact = record->root;
-        }
     }
+    fold_limits(records, today, state);
 }
 
 /// The last total recorded on or before a day: not more than the true one, so a limit falls due earlier.
@@ -116,16 +178,24 @@ void renew(ItemState& item, const facts::Renewal& renewal, const Renewed& renewe
     }
 }
 
+[[nodiscard]] bool lacks_total(const Record& record) {
+    return std::any_of(record.heads.begin(), record.heads.end(), [](const Head& head) {
+        const auto* work = head.body == nullptr ? nullptr : std::get_if<facts::WorkDone>(&head.body->fields);
+        return work != nullptr && !work->total;
+    });
+}
+
 void fold_work(const Record& record, const facts::WorkDone& work, Date today, AircraftState& state) {
     const Date on = record.in_use.on;
-    if (on > today) {
-        state.cautions.push_back({Trouble::work_ahead, {base::day_arg(on)}, record.root});
+    if (latest_day(record) > today) {
+        state.cautions.push_back({Trouble::work_ahead, {base::day_arg(latest_day(record))}, record.root});
         return;
     }
     Renewed renewed{on, work.total, false, work.landings, work.starts, record.root};
-    if (!renewed.total) {
-        renewed.total = total_by(state.usage, on);
-        renewed.total_estimated = renewed.total.has_value();
+    if (lacks_total(record)) {
+        const std::optional<base::FlightTime> estimate = total_by(state.certain, on);
+        renewed.total_estimated = estimate && (!work.total || *estimate < *work.total);
+        if (renewed.total_estimated || !estimate) renewed.total = estimate;
     }
     for (const facts::Renewal& renewal : work.renews) {
         for (ItemState& item : state.items) {

@@ -5,7 +5,7 @@
 //   A reading dated after today: it counts (used is never understated) and a caution says so.
 //   Work dated after today: it has not been done.
 //   Work without the total time: unknown to the record; the last total recorded on or before that day
-//   serves planning only and is marked as an estimate.
+//   that nobody disputes serves planning only and is marked as an estimate.
 //   An anchor nobody knows: the earliest it could be, marked as assumed.
 #pragma once
 
@@ -113,6 +113,7 @@ struct AircraftState {
     bool withdrawn{false};
     std::vector<MeterState> meters;      // oldest first; the last is the one to read
     UsageSeries usage;
+    UsageSeries certain;                 // of it, what no open question touches: for estimates
     std::optional<base::Count> landings;
     std::optional<base::Count> starts;
     std::vector<ItemState> items;

@@ -18,6 +18,7 @@ struct Sample {
     UsagePoint point;
     const facts::Fact* fact{nullptr};
     bool is_reading{false};
+    bool is_certain{true};
 };
 
 [[nodiscard]] const facts::Fact* head_of(const Record& record) { return record.heads.front().fact; }
@@ -28,13 +29,17 @@ struct Sample {
     return found == state.meters.end() ? nullptr : &*found;
 }
 
-void fold_meters(const std::vector<Record>& records, AircraftState& state, std::vector<Sample>& samples) {
+/// Fills the meters; `open` takes those that records disagree about.
+void fold_meters(const std::vector<Record>& records, AircraftState& state, std::vector<Sample>& samples,
+                 std::vector<base::Id>& open) {
     for (const Record& record : records) {
         const auto* meter = std::get_if<facts::MeterFitted>(&record.in_use.fields);
         if (record.withdrawn || meter == nullptr) continue;
         state.meters.push_back({record.root, meter->name, meter->drive, record.in_use.on, meter->reads,
                                 meter->total, std::nullopt, std::nullopt});
-        samples.push_back({{record.in_use.on, meter->total, record.root}, head_of(record), false});
+        if (record.open) open.push_back(record.root);
+        samples.push_back(
+            {{record.in_use.on, meter->total, record.root}, head_of(record), false, !record.open});
     }
     std::stable_sort(state.meters.begin(), state.meters.end(), [](const auto& left, const auto& right) {
         return left.fitted_on < right.fitted_on;
@@ -53,7 +58,7 @@ void raise_to(std::optional<T>& into, const std::optional<T>& value) {
 }
 
 void fold_reading(const Record& record, const facts::Reading& reading, Date today, AircraftState& state,
-                  std::vector<Sample>& samples) {
+                  std::vector<Sample>& samples, const std::vector<base::Id>& open) {
     const facts::Body& body = record.in_use;
     MeterState* meter = body.about.size() > 1 ? find_meter(state, body.about[1]) : nullptr;
     raise_to(state.landings, reading.landings);
@@ -71,21 +76,33 @@ void fold_reading(const Record& record, const facts::Reading& reading, Date toda
     }
     note_last(*meter, body.on, reading.reads);
     const FlightTime total = reading.reads - meter->reads + meter->total;
-    samples.push_back({{body.on, total, record.root}, head_of(record), true});
+    const bool meter_is_open = std::find(open.begin(), open.end(), meter->id) != open.end();
+    samples.push_back({{body.on, total, record.root}, head_of(record), true, !record.open && !meter_is_open});
+}
+
+/// Totals that a work names. Of versions that disagree the highest on the earliest day stands for the
+/// aircraft, even where the work itself counts as not done.
+void fold_work_total(const Record& record, Date today, AircraftState& state, std::vector<Sample>& samples) {
+    std::optional<FlightTime> total;
+    Date on = today;
+    for (const Head& head : record.heads) {
+        const auto* work = head.body == nullptr ? nullptr : std::get_if<facts::WorkDone>(&head.body->fields);
+        if (work == nullptr || head.body->on > today) continue;
+        raise_to(state.landings, work->landings);
+        raise_to(state.starts, work->starts);
+        if (work->total) on = std::min(on, head.body->on);
+        raise_to(total, work->total);
+    }
+    if (total) samples.push_back({{on, *total, record.root}, head_of(record), false, !record.open});
 }
 
 void fold_samples(const std::vector<Record>& records, Date today, AircraftState& state,
-                  std::vector<Sample>& samples) {
+                  std::vector<Sample>& samples, const std::vector<base::Id>& open) {
     for (const Record& record : records) {
+        fold_work_total(record, today, state, samples);
         if (record.withdrawn) continue;
         if (const auto* reading = std::get_if<facts::Reading>(&record.in_use.fields)) {
-            fold_reading(record, *reading, today, state, samples);
-        }
-        const auto* work = std::get_if<facts::WorkDone>(&record.in_use.fields);
-        if (work != nullptr && work->total && record.in_use.on <= today) {
-            samples.push_back({{record.in_use.on, *work->total, record.root}, head_of(record), false});
-            raise_to(state.landings, work->landings);
-            raise_to(state.starts, work->starts);
+            fold_reading(record, *reading, today, state, samples, open);
         }
     }
     std::stable_sort(samples.begin(), samples.end(), [](const Sample& left, const Sample& right) {
@@ -96,8 +113,9 @@ void fold_samples(const std::vector<Record>& records, Date today, AircraftState&
 }
 
 /// Two samples that cannot both be right: a question between readings, else a caution.
-void disagree(QuestionKind kind, const Sample& earlier, const Sample& later, AircraftState& state) {
+void disagree(QuestionKind kind, Sample& earlier, Sample& later, AircraftState& state) {
     if (earlier.is_reading && later.is_reading) {
+        earlier.is_certain = later.is_certain = false;
         state.questions.push_back({kind, {}, {earlier.fact, later.fact}, std::nullopt, false});
         return;
     }
@@ -113,19 +131,24 @@ void disagree(QuestionKind kind, const Sample& earlier, const Sample& later, Air
     return (to.point.total - from.point.total).seconds > days * seconds_per_day;
 }
 
-/// Makes the series that never falls: the highest total so far stands.
-void fold_series(const std::vector<Sample>& samples, AircraftState& state) {
-    const Sample* highest = nullptr;
-    const Sample* previous = nullptr;
-    for (const Sample& sample : samples) {
+/// Makes the series that never falls: the highest total so far stands. A total that falls does not
+/// extend it: it does not show that nothing was flown until its day.
+void fold_series(std::vector<Sample>& samples, AircraftState& state) {
+    Sample* highest = nullptr;
+    for (Sample& sample : samples) {
         if (highest != nullptr && sample.point.total < highest->point.total) {
             disagree(QuestionKind::falling, *highest, sample, state);
-        } else if (previous != nullptr && too_fast(*previous, sample)) {
-            disagree(QuestionKind::too_fast, *previous, sample, state);
+            continue;
         }
-        if (highest == nullptr || sample.point.total >= highest->point.total) highest = &sample;
-        previous = &sample;
-        state.usage.push_back({sample.point.on, highest->point.total, highest->point.fact});
+        if (highest != nullptr && too_fast(*highest, sample)) {
+            disagree(QuestionKind::too_fast, *highest, sample, state);
+        }
+        highest = &sample;
+        state.usage.push_back(sample.point);
+    }
+    for (const Sample& sample : samples) {
+        const bool falls = !state.certain.empty() && sample.point.total < state.certain.back().total;
+        if (sample.is_certain && !falls) state.certain.push_back(sample.point);
     }
 }
 
@@ -133,8 +156,9 @@ void fold_series(const std::vector<Sample>& samples, AircraftState& state) {
 
 void fold_usage(const std::vector<Record>& records, Date today, AircraftState& state) {
     std::vector<Sample> samples;
-    fold_meters(records, state, samples);
-    fold_samples(records, today, state, samples);
+    std::vector<base::Id> open_meters;
+    fold_meters(records, state, samples, open_meters);
+    fold_samples(records, today, state, samples, open_meters);
     fold_series(samples, state);
 }
 

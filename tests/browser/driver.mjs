@@ -27,14 +27,15 @@ const flags = [
 /** Starts Chromium and a server for build/site. `base`: a path in front, as on a shared host. */
 export async function begin({ base = '', folder = site } = {}) {
   const { server, address } = await serve({ folder, base });
-  const browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
-    args: flags,
-  });
+  const executablePath = process.env.CHROMIUM ?? '/usr/bin/chromium';
+  const browser = await chromium.launch({ executablePath, args: flags });
   return {
     address,
     browser,
     visit: (options = {}) => Visit.open(browser, address, options),
+    /** A person with a profile of their own in a folder. */
+    profile: (kept_in) =>
+      chromium.launchPersistentContext(kept_in, { executablePath, args: flags }),
     async end() {
       await browser.close();
       server.closeAllConnections();
@@ -134,6 +135,11 @@ export class Visit {
   /** Waits until it is there. */
   async sees(role, name) {
     await this.find(role, name).first().waitFor({ state: 'attached' });
+  }
+
+  /** Waits until something of this role, which bears no name, reads like this. */
+  async reads(role, text) {
+    await this.find(role).filter({ hasText: text }).first().waitFor({ state: 'attached' });
   }
 
   /** Waits until it is gone. */

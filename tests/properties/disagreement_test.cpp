@@ -76,6 +76,7 @@ void compare(const AircraftState& open, const AircraftState& settled) {
         for (const ClockDue& clock : after.clocks) {
             const ClockDue* same = limits::clock_of(*item, clock.clock);
             REQUIRE(same != nullptr);
+            CAPTURE(base::print_id(after.item), same->anchor_total.seconds, clock.anchor_total.seconds);
             CAPTURE(same->left.seconds, clock.left.seconds, same->days_left, clock.days_left);
             CAPTURE(same->left_count.value, clock.left_count.value);
             REQUIRE(promises_no_more(*same, clock));
@@ -108,7 +109,7 @@ TEST_CASE("an unanswered disagreement never gives more life than any answer",
         for (std::uint64_t way = 0; way < 4; ++way) {
             const auto settled = answered(journal, random.aircraft(), seed * 100 + way);
             if (!settled) continue;
-            CAPTURE(seed, way, facts::print_journal(journal));
+            CAPTURE(facts::print_journal(journal), seed, way);
             compare(open, *settled);
             ++compared;
         }

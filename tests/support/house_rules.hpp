@@ -10,11 +10,15 @@
 #include "tests/support/source_text.hpp"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace twoclocks::support {
 
 using Complaints = std::vector<std::string>;
+
+/// Adds a complaint about a line of a file; lines count from 1.
+void complain(Complaints& out, const SourceText& file, std::size_t line, std::string_view why);
 
 // On any C++ file of ours.
 [[nodiscard]] Complaints size_complaints(const SourceText& file);
@@ -23,10 +27,10 @@ using Complaints = std::vector<std::string>;
 
 // On the engine.
 [[nodiscard]] Complaints direction_complaints(const SourceText& file);
-[[nodiscard]] Complaints ban_complaints(const SourceText& file);
 [[nodiscard]] Complaints document_complaints(const SourceText& file);
 
 // On the engine and the canvas.
+[[nodiscard]] Complaints ban_complaints(const SourceText& file);
 [[nodiscard]] Complaints prose_complaints(const SourceText& file);
 [[nodiscard]] Complaints panel_complaints(const SourceText& file);
 [[nodiscard]] Complaints browser_complaints(const std::vector<SourceText>& files);

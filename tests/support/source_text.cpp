@@ -93,14 +93,14 @@ class Scanner {
             step();
     }
 
-    void file_literal(int line, std::string text) {
+    void file_literal(std::size_t line, std::string text) {
         const bool asserted = statement_.find("static_assert") != std::string::npos;
         out_.code.back() += "\"\"";
         out_.literals.push_back({line, std::move(text), asserted});
     }
 
     void take_quoted(char quote) {
-        const int line = static_cast<int>(out_.raw.size());
+        const std::size_t line = out_.raw.size();
         std::string inside;
         step();
         while (!done() && here() != quote && here() != '\n') {
@@ -116,7 +116,7 @@ class Scanner {
     }
 
     void take_raw_string() {
-        const int line = static_cast<int>(out_.raw.size());
+        const std::size_t line = out_.raw.size();
         const std::size_t open = text_.find('(', at_);
         if (open == std::string_view::npos) return keep();
         const std::string close = ")" + std::string{text_.substr(at_ + 2, open - at_ - 2)} + "\"";
@@ -150,18 +150,21 @@ std::string read_file(const std::string& path) {
 std::vector<SourceText> read_sources(const std::string& root,
                                      const std::vector<std::string>& folders) {
     namespace fs = std::filesystem;
-    std::vector<std::string> paths;
+    const fs::path top{root};
+    std::vector<fs::path> paths;
     for (const std::string& folder : folders) {
-        if (!fs::exists(root + "/" + folder)) continue;
-        for (const auto& entry : fs::recursive_directory_iterator{root + "/" + folder}) {
-            const std::string kind = entry.path().extension().string();
-            if (kind == ".cpp" || kind == ".hpp") paths.push_back(entry.path().generic_string());
+        if (!fs::exists(top / folder)) continue;
+        for (const auto& entry : fs::recursive_directory_iterator{top / folder}) {
+            const fs::path kind = entry.path().extension();
+            if (kind == ".cpp" || kind == ".hpp") paths.push_back(entry.path());
         }
     }
     std::sort(paths.begin(), paths.end());
     std::vector<SourceText> out;
-    for (const std::string& path : paths) {
-        out.push_back(source_text(path.substr(root.size() + 1), read_file(path)));
+    out.reserve(paths.size());
+    for (const fs::path& path : paths) {
+        const std::string name = path.lexically_relative(top).generic_string();
+        out.push_back(source_text(name, read_file(path.string())));
     }
     return out;
 }

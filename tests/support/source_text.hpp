@@ -1,6 +1,7 @@
 // Source files as the house rules see them: code without comments, and the literals apart.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -9,7 +10,7 @@ namespace twoclocks::support {
 
 /// What stands between two quotes, and where. Lines count from 1.
 struct Literal {
-    int line{0};
+    std::size_t line{0};
     std::string text;
     bool asserted{false};  // the message of a static_assert
 };

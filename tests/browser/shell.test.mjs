@@ -1,0 +1,260 @@
+// The page around the program, in Chromium: start, frames, picture, focus, storage, tabs, offline, versions.
+import assert from 'node:assert/strict';
+import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { after, before, test } from 'node:test';
+import { begin, site } from './driver.mjs';
+
+const read = 'I have read this';
+let house;
+before(async () => {
+  house = await begin();
+});
+after(() => house.end());
+
+/** A visit whose page is closed when the test ends, whatever became of it. */
+async function visitFor(context, options, from = house) {
+  const visit = await from.visit(options);
+  context.after(() => visit.close());
+  return visit;
+}
+
+/** Past the first page, with the invented fleet joined. */
+async function withFleet(visit) {
+  await visit.tap('button', read);
+  await visit.tap('button', 'Look at an invented fleet');
+  await visit.tap('button', 'Join it to mine');
+  await visit.sees('paragraph', /^3 aircraft/);
+}
+
+test('the page starts without a fault and asks nobody else for anything', async (context) => {
+  const visit = await visitFor(context);
+  await visit.sees('heading', 'Two Clocks');
+  assert.deepEqual(visit.faults, []);
+  assert.deepEqual(visit.strangers(), []);
+});
+
+test('it works under any path', async (context) => {
+  const elsewhere = await begin({ base: '/some/where/else' });
+  context.after(() => elsewhere.end());
+  const visit = await visitFor(context, {}, elsewhere);
+  await withFleet(visit);
+  assert.deepEqual(visit.faults, []);
+  assert.ok(visit.requests.every((url) => url.startsWith(elsewhere.address)));
+});
+
+test('an idle page draws no frame and sets no timer for ten seconds', async (context) => {
+  const visit = await visitFor(context);
+  await withFleet(visit);
+  await visit.tap('tab', 'Fleet');
+  const start = await visit.work();
+  await visit.page.waitForTimeout(10_000);
+  assert.deepEqual(await visit.work(), start);
+  assert.ok(start.frames > 0);
+});
+
+test('a tapped field has a real input over it at once, and its text reaches the page', async (context) => {
+  const visit = await visitFor(context);
+  await visit.tap('button', read);
+  await visit.tap('tab', 'Files');
+  await visit.tap('button', 'Change the signature');
+  const [field] = await visit.page.getByRole('textbox').all();
+  const name = await field.getAttribute('aria-label');
+  const seen = await field.boundingBox();
+  await visit.page.evaluate(() => {
+    document.getElementById('field_line').addEventListener('focus', () => {
+      window.focused_in = window.event?.type;
+    });
+  });
+  await visit.tap('textbox', name);
+  const input = visit.page.locator('#field_line');
+  assert.deepEqual(await input.boundingBox(), seen);
+  assert.ok((await input.evaluate((each) => parseFloat(getComputedStyle(each).fontSize))) >= 16);
+  await visit.page.keyboard.insertText('Émile 日');
+  await visit.page.keyboard.press('Escape');
+  await visit.settled();
+  assert.equal(await visit.find('textbox', name).textContent(), 'Émile 日');
+});
+
+test('the keyboard alone gets to every page, and the focus stays where it was', async (context) => {
+  const visit = await visitFor(context, { touch: false });
+  const { keyboard } = visit.page;
+  const focused = () => visit.page.evaluate(() => document.activeElement.textContent);
+  await keyboard.press('Tab');
+  assert.equal(await focused(), read);
+  await keyboard.press('Enter');
+  await visit.sees('heading', 'Fleet');
+  const passed = [];
+  for (let presses = 0; presses < 12 && passed.at(-1) !== 'Files'; presses += 1) {
+    await keyboard.press('Tab');
+    passed.push(await focused());
+  }
+  assert.deepEqual(passed.slice(-4), ['Fleet', 'Log', 'History', 'Files']);
+  await keyboard.press('Enter');
+  await visit.sees('heading', 'Files');
+  assert.equal(await focused(), 'Files');
+});
+
+test('a lost picture comes back', async (context) => {
+  const visit = await visitFor(context);
+  const seen = await visit.screenshot();
+  await visit.page.evaluate(async () => {
+    const canvas = document.getElementById('canvas');
+    const lose = canvas.getContext('webgl2').getExtension('WEBGL_lose_context');
+    const said = (name) => new Promise((then) => canvas.addEventListener(name, then));
+    const lost = said('webglcontextlost');
+    lose.loseContext();
+    await lost;
+    const restored = said('webglcontextrestored');
+    lose.restoreContext();
+    await restored;
+  });
+  await visit.settled();
+  assert.ok(seen.equals(await visit.screenshot()));
+  assert.ok(await visit.page.locator('#trouble').isHidden());
+});
+
+test('a picture that stays away is explained, with a way out', async (context) => {
+  const visit = await visitFor(context);
+  await visit.page.evaluate(() => {
+    const canvas = document.getElementById('canvas');
+    canvas.getContext('webgl2').getExtension('WEBGL_lose_context').loseContext();
+  });
+  await visit.page.getByRole('button', { name: 'Load again' }).click();
+  await visit.running();
+  assert.ok(await visit.page.locator('#trouble').isHidden());
+});
+
+/** A page that is spoilt before it starts. */
+async function spoilt(context, spoil) {
+  const browser_context = await house.browser.newContext();
+  context.after(() => browser_context.close());
+  const page = await browser_context.newPage();
+  await page.addInitScript(spoil);
+  await page.goto(house.address);
+  return page;
+}
+
+test('a browser without WebGL 2 is told so in plain text', async (context) => {
+  const page = await spoilt(context, () => {
+    HTMLCanvasElement.prototype.getContext = () => null;
+  });
+  await page.getByText('WebGL 2').waitFor();
+});
+
+test('a browser that refuses storage still shows the page, and says nothing is kept', async (context) => {
+  const page = await spoilt(context, () => {
+    IDBFactory.prototype.open = () => {
+      throw new DOMException('refused', 'SecurityError');
+    };
+  });
+  await page.getByText('Nothing can be stored here').waitFor();
+  await page.getByRole('button', { name: 'Go on without saving' }).click();
+  await page.getByRole('button', { name: read }).waitFor({ state: 'attached' });
+});
+
+test('when saving is never answered, the journal can be exported from memory', async (context) => {
+  const visit = await visitFor(context);
+  await withFleet(visit);
+  await visit.page.evaluate(() => {
+    const add = IDBObjectStore.prototype.add;
+    // A write that never ends: the transaction is kept alive for ever.
+    IDBObjectStore.prototype.add = function hang(...rest) {
+      const request = add.apply(this, rest);
+      const keep = () => {
+        this.count().onsuccess = keep;
+      };
+      keep();
+      return request;
+    };
+  });
+  await visit.tap('button', 'Change the signature');
+  const [field] = await visit.page.getByRole('textbox').all();
+  await visit.fill(await field.getAttribute('aria-label'), 'Ann');
+  const [submit] = await visit.page.locator('#mirror button:not([role])').all();
+  assert.ok(submit);
+  await visit.tap('button', /^(Save|Sign|Keep|Use)/);
+  const panel = visit.page.getByRole('button', { name: 'Export now' });
+  await panel.waitFor({ timeout: 15_000 });
+  const { bytes } = await visit.download(() => panel.click());
+  assert.match(bytes.toString('utf8'), /^\{"journal":"twoclocks"/);
+});
+
+test('a second tab reads along and takes the pen when the first one goes', async (context) => {
+  const first = await visitFor(context);
+  await first.tap('button', read);
+  const second = await first.secondTab();
+  await second.page.bringToFront();
+  await second.sees('status', /another tab/i);
+  await first.page.bringToFront();
+  await first.tap('button', 'Look at an invented fleet');
+  await first.tap('button', 'Join it to mine');
+  await first.sees('paragraph', /^3 aircraft/);
+  await second.page.bringToFront();
+  await second.tap('tab', 'Files');
+  await second.sees('paragraph', /^3 aircraft/);
+  await first.page.close();
+  await second.seesNo('status', /another tab/i);
+  assert.deepEqual(second.faults, []);
+});
+
+test('after one visit everything works without a signal', async (context) => {
+  const visit = await visitFor(context);
+  await visit.keptOffline();
+  await visit.offline(true);
+  await visit.reload();
+  await withFleet(visit);
+  await visit.reload();
+  await visit.tap('tab', 'Files');
+  await visit.sees('paragraph', /^3 aircraft/);
+});
+
+test('a new version is offered, and starts only when it is accepted', async (context) => {
+  const folder = await mkdtemp(join(tmpdir(), 'two_clocks_site_'));
+  context.after(() => rm(folder, { recursive: true }));
+  await cp(site, folder, { recursive: true });
+  const changing = await begin({ folder });
+  context.after(() => changing.end());
+  const visit = await visitFor(context, {}, changing);
+  await visit.tap('button', read);
+  await visit.keptOffline();
+  await visit.reload();
+  await renewed(folder);
+  await visit.page.evaluate(async () => {
+    await (await navigator.serviceWorker.ready).update();
+  });
+  await visit.sees('button', /new version|start it/i);
+  assert.ok(!(await visit.page.title()).endsWith('renewed'));
+  await visit.tap('button', /new version|start it/i);
+  await visit.page.waitForFunction(() => document.title.endsWith('renewed'));
+  await visit.running();
+});
+
+/** The next version of a site: a page with another title, and the worker that keeps it. */
+async function renewed(folder) {
+  const names = await readdir(folder);
+  assert.ok(names.includes('service_worker.js'));
+  const page = join(folder, 'index.html');
+  const text = await readFile(page, 'utf8');
+  await writeFile(page, text.replace('</title>', ' renewed</title>'));
+  const path = join(folder, 'service_worker.js');
+  const worker = await readFile(path, 'utf8');
+  const fresh = worker.replace(/(url:"index\.html",revision:")[0-9a-f]+/, '$10123456789ab');
+  assert.notEqual(fresh, worker);
+  await writeFile(path, fresh);
+}
+
+test('it can be installed', async (context) => {
+  // Chromium judges this only for a normal profile, not for the private ones that tests use.
+  const profile = await mkdtemp(join(tmpdir(), 'two_clocks_profile_'));
+  context.after(() => rm(profile, { recursive: true, force: true }));
+  const person = await house.profile(profile);
+  context.after(() => person.close());
+  const page = person.pages()[0] ?? (await person.newPage());
+  await page.goto(house.address);
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  const session = await person.newCDPSession(page);
+  const { installabilityErrors } = await session.send('Page.getInstallabilityErrors');
+  assert.deepEqual(installabilityErrors, []);
+});
