@@ -1,4 +1,4 @@
-// Makes the invented fleets: node demo/make_fleets.mjs writes demo/*.jsonl, the same bytes every time.
+// Makes the invented fleets: node demo/make_fleets.mjs writes demo/*.jsonl, always the same bytes.
 // Nothing in them is real: no registration, maker, type, document, person or price.
 import { writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';

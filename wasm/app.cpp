@@ -65,6 +65,7 @@ void App::appearance(const Appearance& appearance) {
     inside_->set_appearance(appearance);
 }
 
+// NOLINTNEXTLINE(readability-function-size): six plain values, as the bridge has them
 void App::pointer(
     PointerPhase phase, int pointer_id, float x, float y, double time_ms, PointerKind kind) {
     inside_->pointer({phase, pointer_id, x, y, time_ms, kind});

@@ -1,20 +1,32 @@
-// The whole program behind the page: events in, frames and host calls out. No JavaScript, no GL here, so
+// The whole program behind the page: events in, frames and host calls out. No JavaScript, no GL
+// here, so
 // the same App runs natively in tests with a host of their own.
 #pragma once
+
+#include "wasm/platform/host.hpp"
+#include "wasm/platform/scene.hpp"
 
 #include <cstdint>
 #include <memory>
 #include <string_view>
-
-#include "wasm/platform/host.hpp"
-#include "wasm/platform/scene.hpp"
 
 namespace twoclocks::canvas {
 
 enum class PointerPhase : std::uint8_t { down, move, up, cancel };
 enum class PointerKind : std::uint8_t { mouse, touch };
 enum class Key : std::uint8_t {
-    enter, space, escape, tab, back_tab, up, down, page_up, page_down, home, end, question
+    enter,
+    space,
+    escape,
+    tab,
+    back_tab,
+    up,
+    down,
+    page_up,
+    page_down,
+    home,
+    end,
+    question
 };
 enum class StoredKind : std::uint8_t { snapshot, segment };
 
@@ -52,32 +64,36 @@ class App {
     // Start: fonts and settings in any order, then stored bytes oldest first, then loaded().
     void set_font(int weight, std::string_view bytes);  // weight 400 or 600; a copy is taken
     void set_region(std::string_view decimal_sign, std::string_view group_sign, int date_order);
-    void set_device(std::string_view device_id);        // random, made once by the shell
+    void set_device(std::string_view device_id);  // random, made once by the shell
     void set_setting(std::string_view name, std::string_view value);
     void refresh(const Outside& outside);
-    [[nodiscard]] bool stored(StoredKind kind, std::string_view bytes);  // false: a snapshot of no use
-    void storage_note(std::string_view code, std::int64_t count);  // e.g. "cut" 1: torn tail was cut
+    [[nodiscard]] bool stored(StoredKind kind,
+                              std::string_view bytes);  // false: a snapshot of no use
+    void storage_note(std::string_view code,
+                      std::int64_t count);  // e.g. "cut" 1: torn tail was cut
     void loaded();
 
     void resize(const Viewport& viewport);
     void appearance(const Appearance& appearance);
-    void pointer(PointerPhase phase, int pointer_id, float x, float y, double time_ms, PointerKind kind);
+    void pointer(
+        PointerPhase phase, int pointer_id, float x, float y, double time_ms, PointerKind kind);
     void wheel(float x, float y, float delta_x, float delta_y);
     void key(Key key);
-    void activate(std::string_view node_id);            // from the mirror
-    void focus(std::string_view node_id);               // the mirror's focus; empty is none
+    void activate(std::string_view node_id);  // from the mirror
+    void focus(std::string_view node_id);     // the mirror's focus; empty is none
     void field_text(std::string_view field_id, std::string_view text);
     void field_closed(std::string_view field_id, bool next);
     void file_chosen(std::string_view name, std::string_view bytes);
     void committed(std::uint32_t token, bool ok, std::string_view reason);
     void online(bool is_online);
     void new_version_ready();
-    void other_tab_wrote(std::string_view segment);     // a segment another tab committed
-    void read_only(bool is_read_only);                  // another tab holds the pen
+    void other_tab_wrote(std::string_view segment);  // a segment another tab committed
+    void read_only(bool is_read_only);               // another tab holds the pen
     void back();
-    void export_now();                                  // hands the journal over, from memory
+    void export_now();  // hands the journal over, from memory
 
-    /// Lays one frame out; the caller paints ImGui::GetDrawData(). True when another frame is wanted.
+    /// Lays one frame out; the caller paints ImGui::GetDrawData(). True when another frame is
+    /// wanted.
     [[nodiscard]] bool frame(double time_ms);
     /// Font atlas must be rebuilt on the GPU (after a frame that returns true here once).
     [[nodiscard]] bool take_font_change();

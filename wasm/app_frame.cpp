@@ -119,11 +119,17 @@ void App::Inside::keep_scroll_of(const Screen& screen) {
 
 void App::Inside::lay_out() {
     if (!started_) return;
-    bake_fonts();
     for (std::int32_t round = 0; round < settle_most; ++round) {
+        bake_fonts();
         const Answer answer = lay_out_once();
         if (answer) apply(*answer);
-        if (!answer && !memory_.unsettled) break;
+        const bool seeks = seek_problem();
+        for (const Node& node : scene_.nodes()) {
+            fonts_.read(node.name);
+            fonts_.read(node.value);
+        }
+        const bool settled = !answer && !seeks && !memory_.unsettled;
+        if (settled && !fonts_.stale(viewport_.device_pixel_ratio)) break;
     }
     follow_field();
     tell_host();
@@ -137,6 +143,20 @@ void App::Inside::apply(const Intent& intent) {
     }
     drop_field();
     state_.apply(intent);
+    if (std::holds_alternative<intent::SubmitForm>(intent)) seek_rounds_ = 2;
+}
+
+/// After a form was sent, what is wrong with it is scrolled into sight. True when the page moved.
+bool App::Inside::seek_problem() {
+    if (seek_rounds_ <= 0) return false;
+    --seek_rounds_;
+    const auto& nodes = scene_.nodes();
+    const auto problem = std::find_if(nodes.begin(), nodes.end(), [](const Node& node) {
+        return node.role == Role::alert && node.layer == 0;
+    });
+    if (problem == nodes.end()) return false;
+    seek_rounds_ = 0;
+    return show_box(problem->box);
 }
 
 void App::Inside::drop_field() {

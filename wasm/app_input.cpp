@@ -9,6 +9,7 @@ namespace {
 
 constexpr float arrow_px = 64;
 constexpr float page_share = 0.85F;
+constexpr float show_above_px = 120;  // room for the label and field that a problem stands under
 
 }  // namespace
 
@@ -25,8 +26,7 @@ bool App::Inside::sheet_open() const {
 
 void App::Inside::pointer(const PointerEvent& event) {
     if (!started_) return;
-    const Gesture gesture =
-        gestures_.pointer(event.phase, event.id, event.x, event.y, event.time_ms, event.kind);
+    const Gesture gesture = gestures_.pointer(event);
     switch (gesture.kind) {
         case Gesture::Kind::none:
             return;
@@ -114,23 +114,28 @@ const ScrollRegion* App::Inside::main_region() const {
     return memory_.regions.empty() ? nullptr : &memory_.regions.back();
 }
 
-void App::Inside::show_node(const std::string& id) {
+/// Scrolls a box into sight. True when the page moved.
+bool App::Inside::show_box(const Rect& box) {
     const ScrollRegion* region = main_region();
+    if (region == nullptr) return false;
+    const bool across = box.left < region->box.right && box.right > region->box.left;
+    const bool above = box.top < region->box.top;
+    const bool below = box.bottom > region->box.bottom;
+    if (!across || above == below) return false;
+    float& offset = memory_.offsets[region->key];
+    const float before = offset;
+    offset += above ? box.top - region->box.top - show_above_px
+                    : box.bottom - region->box.bottom + space::base;
+    offset = std::clamp(offset, 0.0F, region->most);
+    return offset != before;
+}
+
+void App::Inside::show_node(const std::string& id) {
     const auto& nodes = scene_.nodes();
     const auto node =
         std::find_if(nodes.begin(), nodes.end(), [&](const Node& each) { return each.id == id; });
-    if (region == nullptr || node == nodes.end()) return;
-    const bool across = node->box.left < region->box.right && node->box.right > region->box.left;
-    const bool whole = node->visible.height() >= node->box.height() - 0.5F;
-    if (!across || whole) return;
-    float& offset = memory_.offsets[region->key];
-    if (node->box.top < region->box.top) {
-        offset += node->box.top - region->box.top - space::base;
-    } else {
-        offset += node->box.bottom - region->box.bottom + space::base;
-    }
-    offset = std::clamp(offset, 0.0F, region->most);
-    lay_out();
+    if (node == nodes.end() || node->visible.height() >= node->box.height() - 0.5F) return;
+    if (show_box(node->box)) lay_out();
 }
 
 void App::Inside::move_focus(int step) {
@@ -204,20 +209,22 @@ void App::Inside::field_closed(std::string_view id, bool next) {
         shown_field_ = {};
         memory_.editing.clear();
     }
-    if (next) {
-        const auto& nodes = scene_.nodes();
-        bool passed = false;
-        for (const Node& node : nodes) {
-            if (node.role == Role::field && passed) {
-                const std::string follows = node.id;
-                show_node(follows);
-                activate_and_lay_out(follows);
-                break;
-            }
-            passed = passed || node.id == closed;
-        }
+    const std::string follows = next ? field_after(closed) : std::string{};
+    if (!follows.empty()) {
+        show_node(follows);
+        activate_and_lay_out(follows);
     }
     host_.wake(1);
+}
+
+std::string App::Inside::field_after(const std::string& id) const {
+    bool passed = false;
+    for (const Node& node : scene_.nodes()) {
+        if (node.role != Role::field) continue;
+        if (passed) return node.id;
+        passed = node.id == id;
+    }
+    return {};
 }
 
 }  // namespace twoclocks::canvas

@@ -15,15 +15,6 @@ struct ImGuiContext;
 
 namespace twoclocks::canvas {
 
-struct PointerEvent {
-    PointerPhase phase{};
-    int id{0};
-    float x{0};
-    float y{0};
-    double time_ms{0};
-    PointerKind kind{};
-};
-
 struct App::Inside {
   public:
     explicit Inside(Host& host);
@@ -61,6 +52,7 @@ struct App::Inside {
     void follow_field();
     void open_field(const std::string& id);
     void drop_field();
+    [[nodiscard]] bool seek_problem();
     void bake_fonts();
 
     // app_input.cpp
@@ -70,8 +62,10 @@ struct App::Inside {
     [[nodiscard]] bool sheet_open() const;
     void apply(const Intent& intent);
     void activate_and_lay_out(const std::string& id);
+    [[nodiscard]] std::string field_after(const std::string& id) const;
     void move_focus(int step);
     void show_node(const std::string& id);
+    [[nodiscard]] bool show_box(const Rect& box);
     [[nodiscard]] const ScrollRegion* main_region() const;
     void escape();
 
@@ -88,6 +82,7 @@ struct App::Inside {
     std::string page_;
     FieldRequest shown_field_;
     double last_frame_ms_{0};
+    std::int32_t seek_rounds_{0};
     bool started_{false};
     bool font_change_{false};
 };

@@ -1,7 +1,8 @@
 #include "wasm/app_state.hpp"
 
-#include "engine/base/message_args.hpp"
 #include "wasm/app/inside.hpp"
+
+#include "engine/base/message_args.hpp"
 
 namespace twoclocks::canvas {
 
@@ -16,7 +17,9 @@ void AppState::set_region(const base::Region& region) {
     inside_->dirty = true;
 }
 
-void AppState::set_device(std::string_view device_id) { inside_->signer.set_device(device_id); }
+void AppState::set_device(std::string_view device_id) {
+    inside_->signer.set_device(device_id);
+}
 
 void AppState::set_setting(std::string_view name, std::string_view value) {
     Inside& in = *inside_;
@@ -107,17 +110,25 @@ void AppState::read_only(bool is_read_only) {
     inside_->dirty = true;
 }
 
-void AppState::back() { inside_->close(); }
+void AppState::back() {
+    inside_->close();
+}
 
-void AppState::apply(const Intent& intent) { inside_->apply(intent); }
+void AppState::apply(const Intent& intent) {
+    inside_->apply(intent);
+}
 
-void AppState::export_now() { export_journal(*inside_); }
+void AppState::export_now() {
+    export_journal(*inside_);
+}
 
 const Screen& AppState::screen() {
     if (inside_->dirty) inside_->make_screen();
     return inside_->screen;
 }
 
-const base::Region& AppState::region() const { return inside_->region; }
+const base::Region& AppState::region() const {
+    return inside_->region;
+}
 
 }  // namespace twoclocks::canvas

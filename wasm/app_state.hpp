@@ -1,17 +1,19 @@
 // The program without its picture: journal, drafts, pages and what is being saved.
 //
-// One way: intent -> new fact -> commit -> acknowledged -> views -> Screen. Nothing is shown as saved
+// One way: intent -> new fact -> commit -> acknowledged -> views -> Screen. Nothing is shown as
+// saved
 // before the host has said so. Nothing edits state in place.
 #pragma once
+
+#include "wasm/app.hpp"
+#include "wasm/intent.hpp"
+#include "wasm/screen.hpp"
 
 #include <cstdint>
 #include <memory>
 #include <string_view>
 
 #include "engine/base/region.hpp"
-#include "wasm/app.hpp"
-#include "wasm/intent.hpp"
-#include "wasm/screen.hpp"
 
 namespace twoclocks::canvas {
 
@@ -26,7 +28,8 @@ class AppState {
     void set_device(std::string_view device_id);
     void set_setting(std::string_view name, std::string_view value);
     void refresh(const Outside& outside);
-    [[nodiscard]] bool stored(StoredKind kind, std::string_view bytes);  // false: a snapshot of no use
+    [[nodiscard]] bool stored(StoredKind kind,
+                              std::string_view bytes);  // false: a snapshot of no use
     void storage_note(std::string_view code, std::int64_t count);
     void loaded();
     void committed(std::uint32_t token, bool ok, std::string_view reason);
@@ -36,16 +39,16 @@ class AppState {
     void new_version_ready();
     void other_tab_wrote(std::string_view segment);
     void read_only(bool is_read_only);
-    void back();                          // the browser's Back: close the sheet, else the page
+    void back();  // the browser's Back: close the sheet, else the page
 
     void apply(const Intent& intent);
     /// The page to draw. The reference holds until the next call of any member.
     [[nodiscard]] const Screen& screen();
     [[nodiscard]] const base::Region& region() const;
 
-    void export_now();                    // the whole journal as a file, when storage is in trouble
+    void export_now();  // the whole journal as a file, when storage is in trouble
 
-    struct Inside;                        // app/inside.hpp
+    struct Inside;  // app/inside.hpp
 
   private:
     std::unique_ptr<Inside> inside_;

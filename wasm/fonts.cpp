@@ -10,7 +10,10 @@ namespace {
 
 constexpr float ratio_most = 3;  // sharper than any eye at arm's length, and the atlas stays small
 
-// Basic Latin, Latin-1, Latin Extended-A, dashes and quotes, arrows, currency, minus.
+// Basic Latin, Latin-1, dashes and quotes, arrows, currency, minus; then the same with Latin
+// Extended-A.
+constexpr std::array<ImWchar, 13> common_signs{
+    0x20, 0x7E, 0xA0, 0xFF, 0x2013, 0x2026, 0x20A0, 0x20BF, 0x2190, 0x2193, 0x2212, 0x2212, 0};
 constexpr std::array<ImWchar, 13> all_signs{
     0x20, 0x7E, 0xA0, 0x17F, 0x2013, 0x2026, 0x20A0, 0x20BF, 0x2190, 0x2193, 0x2212, 0x2212, 0};
 constexpr std::array<ImWchar, 7> figure_signs{0x20, 0x7E, 0xA0, 0xA0, 0x2212, 0x2212, 0};
@@ -51,15 +54,24 @@ float height_of_em(std::string_view bytes) {
     return units > 0 ? (ascent - descent) / units : 1;
 }
 
-ImFont* bake(const std::string& bytes, const TypeSize& size, float draw_px, float ratio) {
+/// How one size is baked.
+struct Baking {
+    float draw_px{16};
+    float ratio{1};
+    const ImWchar* signs{nullptr};
+};
+
+ImFont* bake(const std::string& bytes, const TypeSize& size, const Baking& baking) {
+    const float ratio = baking.ratio;
+    const bool fine = ratio >= 2;
     ImFontConfig how;
-    how.OversampleH = ratio < 1.75F ? 3 : 2;
+    how.OversampleH = fine ? 1 : 3;
     how.OversampleV = 1;
-    how.PixelSnapH = false;
+    how.PixelSnapH = fine;  // a third of a CSS pixel at most: crisp, and half the atlas
     how.RasterizerMultiply = 1.0F;
     how.FontDataOwnedByAtlas = false;
-    how.SizePixels = draw_px * ratio;
-    how.GlyphRanges = size.figures_only ? figure_signs.data() : all_signs.data();
+    how.SizePixels = baking.draw_px * ratio;
+    how.GlyphRanges = size.figures_only ? figure_signs.data() : baking.signs;
     if (size.em_px >= 28) how.GlyphExtraSpacing.x = -0.016F * size.em_px * ratio;
     ImFontAtlas& atlas = *ImGui::GetIO().Fonts;
     if (bytes.empty()) {
@@ -79,6 +91,13 @@ void Fonts::set(int weight, std::string_view bytes) {
     changed_ = true;
 }
 
+void Fonts::read(std::string_view text) {
+    if (extended_) return;
+    // U+0100 to U+017F are the two bytes C4 80 to C5 BF in UTF-8.
+    extended_ = text.find_first_of("\xC4\xC5") != std::string_view::npos;
+    changed_ = changed_ || extended_;
+}
+
 bool Fonts::stale(float device_pixel_ratio) const {
     return changed_ || std::fabs(device_pixel_ratio - baked_ratio_) > 0.001F;
 }
@@ -93,11 +112,12 @@ void Fonts::build(float device_pixel_ratio) {
     ImGuiIO& io = ImGui::GetIO();
     io.Fonts->Clear();
     io.Fonts->Flags |= ImFontAtlasFlags_NoMouseCursors | ImFontAtlasFlags_NoPowerOfTwoHeight;
+    const ImWchar* signs = extended_ ? all_signs.data() : common_signs.data();
     for (std::uint32_t i = 0; i < faces_.size(); ++i) {
         const TypeSize size = size_of(static_cast<Type>(i));
         const std::string& bytes = bytes_of(size.strong);
         const float draw_px = size.em_px * height_of_em(bytes);
-        faces_[i] = {bake(bytes, size, draw_px, ratio), draw_px, size.line_px};
+        faces_[i] = {bake(bytes, size, {draw_px, ratio, signs}), draw_px, size.line_px};
     }
     io.Fonts->Build();
     io.FontDefault = faces_[static_cast<std::uint32_t>(Type::body)].font;

@@ -22,6 +22,8 @@ class Fonts {
   public:
     /// Keeps a copy; weight 400 or 600. Bytes that are no font are not taken.
     void set(int weight, std::string_view bytes);
+    /// Looks at words that are shown: letters beyond Latin-1 are baked when somebody uses one.
+    void read(std::string_view text);
     /// True once after the fonts or the ratio changed and nothing was baked since.
     [[nodiscard]] bool stale(float device_pixel_ratio) const;
     /// Bakes every size into Dear ImGui's atlas.
@@ -33,9 +35,10 @@ class Fonts {
 
     std::string regular_;
     std::string strong_;
-    std::array<Face, static_cast<std::uint32_t>(Type::count_)> faces_{};
+    std::array<Face, static_cast<std::uint32_t>(Type::type_count)> faces_{};
     float baked_ratio_{0};
     bool changed_{true};
+    bool extended_{false};
 };
 
 }  // namespace twoclocks::canvas

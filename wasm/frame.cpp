@@ -146,6 +146,14 @@ float width_of(const Ui& ui, const Page& page) {
         page);
 }
 
+/// Pages a tab leads to straight: the tabs are their way out.
+bool is_root(const Page& page) {
+    if (const auto* log = std::get_if<LogPage>(&page)) return !log->pad;
+    if (const auto* all = std::get_if<views::HistoryView>(&page)) return all->registration.empty();
+    return std::holds_alternative<views::FleetView>(page) ||
+           std::holds_alternative<FilesPage>(page);
+}
+
 /// Title, way back and state of the app. Returns what was pressed; the column ends below it.
 Answer draw_header(Ui& ui, const Screen& screen, Rect& area) {
     if (std::holds_alternative<WelcomePage>(screen.page)) return {};
@@ -153,8 +161,9 @@ Answer draw_header(Ui& ui, const Screen& screen, Rect& area) {
     const float left = area.left + (area.width() - width) / 2;
     Answer answer;
     area.top = ui.inside({left, area.top, left + width, area.bottom}, [&] {
-        const bool back = page_header(
-            ui, {ui.say(title_of(screen.page)), ui.say(screen.status), screen.can_go_back});
+        const bool leads_back = screen.can_go_back && !is_root(screen.page);
+        const bool back =
+            page_header(ui, {ui.say(title_of(screen.page)), ui.say(screen.status), leads_back});
         if (back) answer = intent::Back{};
         if (screen.read_only) {
             paragraph(ui, Type::body_strong, Tone::ink, ui.say(Word::read_only_note));

@@ -1,4 +1,5 @@
-// What a person wants, as panels report it. An intent becomes a new page, a new fact or a host call;
+// What a person wants, as panels report it. An intent becomes a new page, a new fact or a host
+// call;
 // nothing edits state in place.
 #pragma once
 
@@ -11,50 +12,133 @@
 namespace twoclocks::canvas {
 
 enum class FormKind : std::uint8_t {
-    new_aircraft, meter_change, work_done, new_item, usage_plan, parked, correct, withdraw, author
+    new_aircraft,
+    meter_change,
+    work_done,
+    new_item,
+    usage_plan,
+    parked,
+    correct,
+    withdraw,
+    author
 };
 
 enum class ThemeChoice : std::uint8_t { system, paper, night, sun };
 
 namespace intent {
 struct OpenFleet {};
-struct OpenLog {};                            // the Log tab: choose an aircraft, or straight to its pad
-struct OpenPad { base::Id aircraft; };
-struct OpenAircraft { base::Id aircraft; };
-struct OpenHistory { base::Id aircraft; };    // empty id: the whole fleet
+
+struct OpenLog {};  // the Log tab: choose an aircraft, or straight to its pad
+
+struct OpenPad {
+    base::Id aircraft;
+};
+
+struct OpenAircraft {
+    base::Id aircraft;
+};
+
+struct OpenHistory {
+    base::Id aircraft;
+};  // empty id: the whole fleet
+
 struct OpenFiles {};
-struct OpenForm { FormKind kind{}; base::Id subject; };
+
+struct OpenForm {
+    FormKind kind{};
+    base::Id subject;
+};
+
 struct Back {};
-struct PadKey { char key{}; };                // '0'..'9', '.', '<' erases the last
+
+struct PadKey {
+    char key{};
+};  // '0'..'9', '.', '<' erases the last
+
 struct SaveReading {};
-struct EditField { std::string field; };      // panels pass its box to the host themselves
-struct ChooseOption { std::string field; std::int32_t option{0}; };
+
+struct EditField {
+    std::string field;
+};  // panels pass its box to the host themselves
+
+struct ChooseOption {
+    std::string field;
+    std::int32_t option{0};
+};
+
 struct SubmitForm {};
-struct OpenWhy { std::int32_t why{0}; };       // index into Screen::whys
-struct OpenRecord { base::Id fact; };         // from a why line or a history row: its sheet
+
+struct OpenWhy {
+    std::int32_t why{0};
+};  // index into Screen::whys
+
+struct OpenRecord {
+    base::Id fact;
+};  // from a why line or a history row: its sheet
+
 struct CloseSheet {};
-struct AnswerQuestion { std::int32_t question{0}; std::int32_t side{0}; };
+
+struct AnswerQuestion {
+    std::int32_t question{0};
+    std::int32_t side{0};
+};
+
 struct ExportJournal {};
+
 struct ChooseFile {};
+
 struct AcceptImport {};
+
 struct DropImport {};
-struct SetAside { std::int32_t batch{0}; };
-struct TakeBack { std::int32_t batch{0}; };
+
+struct SetAside {
+    std::int32_t batch{0};
+};
+
+struct TakeBack {
+    std::int32_t batch{0};
+};
+
 struct LoadDemo {};
-struct SetTheme { ThemeChoice theme{}; };
-struct AcceptCaution {};                      // first start
+
+struct SetTheme {
+    ThemeChoice theme{};
+};
+
+struct AcceptCaution {};  // first start
+
 struct StartNewVersion {};
+
 struct DismissNotice {};
 }  // namespace intent
 
-using Intent = std::variant<intent::OpenFleet, intent::OpenLog, intent::OpenPad, intent::OpenAircraft,
-                            intent::OpenHistory, intent::OpenFiles, intent::OpenForm, intent::Back,
-                            intent::PadKey, intent::SaveReading, intent::EditField,
-                            intent::ChooseOption, intent::SubmitForm, intent::OpenWhy,
-                            intent::OpenRecord, intent::CloseSheet, intent::AnswerQuestion,
-                            intent::ExportJournal, intent::ChooseFile, intent::AcceptImport,
-                            intent::DropImport, intent::SetAside, intent::TakeBack, intent::LoadDemo,
-                            intent::SetTheme, intent::AcceptCaution, intent::StartNewVersion,
+using Intent = std::variant<intent::OpenFleet,
+                            intent::OpenLog,
+                            intent::OpenPad,
+                            intent::OpenAircraft,
+                            intent::OpenHistory,
+                            intent::OpenFiles,
+                            intent::OpenForm,
+                            intent::Back,
+                            intent::PadKey,
+                            intent::SaveReading,
+                            intent::EditField,
+                            intent::ChooseOption,
+                            intent::SubmitForm,
+                            intent::OpenWhy,
+                            intent::OpenRecord,
+                            intent::CloseSheet,
+                            intent::AnswerQuestion,
+                            intent::ExportJournal,
+                            intent::ChooseFile,
+                            intent::AcceptImport,
+                            intent::DropImport,
+                            intent::SetAside,
+                            intent::TakeBack,
+                            intent::LoadDemo,
+                            intent::SetTheme,
+                            intent::AcceptCaution,
+                            intent::StartNewVersion,
                             intent::DismissNotice>;
 
 }  // namespace twoclocks::canvas

@@ -1,6 +1,9 @@
 // Everything one page shows, as plain data: made by AppState, drawn by panels.
 #pragma once
 
+#include "wasm/intent.hpp"
+#include "wasm/platform/host.hpp"
+
 #include <optional>
 #include <string>
 #include <variant>
@@ -8,8 +11,6 @@
 
 #include "engine/base/region.hpp"
 #include "engine/views/views.hpp"
-#include "wasm/intent.hpp"
-#include "wasm/platform/host.hpp"
 
 namespace twoclocks::canvas {
 
@@ -18,17 +19,19 @@ struct WelcomePage {};
 
 /// Reading pad of one aircraft, or the list to choose from.
 struct LogPage {
-    std::vector<views::LogView> choices;   // empty when `pad` is set
+    std::vector<views::LogView> choices;  // empty when `pad` is set
+
     struct Pad {
         views::LogView view;
-        std::string digits;                // as typed
-        std::string date_text;             // YYYY-MM-DD, the field "date"
-        base::Message date;                // as said: "today" or "3 May 2026"
-        base::Message difference;          // "+2.3 h since 3 May 2026", word `blank` when none yet
+        std::string digits;        // as typed
+        std::string date_text;     // YYYY-MM-DD, the field "date"
+        base::Message date;        // as said: "today" or "3 May 2026"
+        base::Message difference;  // "+2.3 h since 3 May 2026", word `blank` when none yet
         std::optional<base::Problem> problem;
         bool can_save{false};
-        bool offer_meter_change{false};    // the falling-meter problem's way out
+        bool offer_meter_change{false};  // the falling-meter problem's way out
     };
+
     std::optional<Pad> pad;
 };
 
@@ -36,10 +39,10 @@ struct LogPage {
 struct FieldView {
     std::string id;
     base::Message label;
-    base::Message hint;                    // word `blank` when none
+    base::Message hint;  // word `blank` when none
     FieldKind kind{FieldKind::text};
     std::string text;
-    std::vector<base::Message> options;    // a choice when not empty
+    std::vector<base::Message> options;  // a choice when not empty
     std::int32_t chosen{0};
     std::optional<base::Problem> problem;
     bool optional{false};
@@ -48,39 +51,39 @@ struct FieldView {
 /// Any form: a title, fields, one button.
 struct FormPage {
     base::Message title;
-    base::Message intro;                   // word `blank` when none
+    base::Message intro;  // word `blank` when none
     std::vector<FieldView> fields;
     base::Message submit;
-    std::vector<base::Problem> problems;   // of the whole form
+    std::vector<base::Problem> problems;  // of the whole form
 };
 
 /// One import that is on this device.
 struct BatchView {
     std::int32_t number{0};
     std::string file_name;
-    base::Message detail;                  // "62 records, 3 May 2026"
+    base::Message detail;  // "62 records, 3 May 2026"
     bool aside{false};
 };
 
 /// What an import would change, before it does.
 struct ImportPreview {
     std::string file_name;
-    base::Message summary;                 // "12 new records, 40 already here, 1 disagreement"
-    std::vector<base::Message> changes;    // "New aircraft ISLE-4", "ISLE-1: 3 new readings"
-    std::vector<base::Problem> problems;   // with their lines
+    base::Message summary;                // "12 new records, 40 already here, 1 disagreement"
+    std::vector<base::Message> changes;   // "New aircraft ISLE-4", "ISLE-1: 3 new readings"
+    std::vector<base::Problem> problems;  // with their lines
     bool can_accept{false};
     bool read_only{false};
 };
 
 struct FilesPage {
-    base::Message summary;                 // "3 aircraft, 214 records"
-    base::Message fingerprint;             // short form of the journal's SHA-256
-    base::Message last_export;             // "Last export: never"
+    base::Message summary;      // "3 aircraft, 214 records"
+    base::Message fingerprint;  // short form of the journal's SHA-256
+    base::Message last_export;  // "Last export: never"
     std::vector<BatchView> batches;
     std::optional<ImportPreview> preview;
     ThemeChoice theme{ThemeChoice::system};
-    base::Message storage;                 // "Stored in this browser only. It is not a backup."
-    base::Message author;                  // "Records are signed: Ann"
+    base::Message storage;  // "Stored in this browser only. It is not a backup."
+    base::Message author;   // "Records are signed: Ann"
 };
 
 /// One record in full: its fields in words, who and when, what replaces it.
@@ -89,15 +92,20 @@ struct RecordSheet {
     std::vector<base::Message> lines;
 };
 
-using Page = std::variant<WelcomePage, views::FleetView, views::AircraftView, LogPage, views::HistoryView,
-                          FilesPage, FormPage>;
+using Page = std::variant<WelcomePage,
+                          views::FleetView,
+                          views::AircraftView,
+                          LogPage,
+                          views::HistoryView,
+                          FilesPage,
+                          FormPage>;
 
 enum class Tab : std::uint8_t { none, fleet, log, history, files };
 
 /// Something said at the bottom of the page: a save, a failure, a new version.
 struct Notice {
     base::Message text;
-    bool urgent{false};                    // an alert: it stays until dismissed
+    bool urgent{false};  // an alert: it stays until dismissed
     std::optional<Intent> action;
     base::Message action_label;
 };
@@ -106,13 +114,13 @@ struct Screen {
     Page page;
     Tab tab{Tab::none};
     bool can_go_back{false};
-    base::Message status;                  // "no signal · saved", top right
+    base::Message status;  // "no signal · saved", top right
     std::vector<Notice> notices;
-    std::vector<views::Why> whys;          // what OpenWhy points into
+    std::vector<views::Why> whys;  // what OpenWhy points into
     std::variant<std::monostate, views::Why, RecordSheet> sheet;
     ThemeChoice theme{ThemeChoice::system};
     bool read_only{false};
-    std::uint64_t revision{0};             // changes whenever anything here does
+    std::uint64_t revision{0};  // changes whenever anything here does
 };
 
 }  // namespace twoclocks::canvas

@@ -133,7 +133,7 @@ TypeSize size_of(Type type) {
             return {34, 42, true, true};
         case Type::digits:
             return {48, 58, true, true};
-        case Type::count_:
+        case Type::type_count:
             break;
     }
     return {};

@@ -32,7 +32,7 @@ enum class Tone : std::uint8_t {
     key,      // keys of the number pad and fields
     pressed,  // under a finger
     scrim,    // over the page, under a sheet
-    count_
+    tone_count
 };
 
 /// Red, green, blue and cover, 0 to 255.
@@ -48,7 +48,7 @@ struct Colour {
     }
 };
 
-using Palette = std::array<Colour, static_cast<std::uint32_t>(Tone::count_)>;
+using Palette = std::array<Colour, static_cast<std::uint32_t>(Tone::tone_count)>;
 
 [[nodiscard]] const Palette& palette(Look look);
 
@@ -79,7 +79,7 @@ enum class Type : std::uint8_t {
     title,
     figure,
     digits,
-    count_
+    type_count
 };
 
 struct TypeSize {
@@ -113,6 +113,7 @@ inline constexpr float bar_radius = 4;
 inline constexpr float bar_height = 8;
 inline constexpr float stroke = 1;
 inline constexpr float outline = 1.5F;
+inline constexpr float chosen = 2;
 inline constexpr float focus = 3;
 }  // namespace shape
 
@@ -132,6 +133,8 @@ inline constexpr float wide_from = 900;  // a rail at the left in place of the b
 inline constexpr float rail = 208;
 inline constexpr float column_most = 680;   // a column of words and a picture
 inline constexpr float reading_most = 520;  // a column of words alone, forms
+inline constexpr float half = 0.5F;         // shares of two columns
+inline constexpr float figures_share = 0.42F;
 inline constexpr float foot_most = 520;     // what is fixed at the bottom
 inline constexpr float pad_most = 840;      // the reading and its pad side by side
 inline constexpr float spread_most = 1160;  // cards side by side

@@ -19,7 +19,7 @@ export function listenToFiles(input, chosen) {
 }
 
 /** @param {string} name @param {BlobPart} bytes */
-function download(name, bytes) {
+export function download(name, bytes) {
   const link = document.createElement('a');
   link.download = name;
   link.href = URL.createObjectURL(new Blob([bytes], { type: 'application/octet-stream' }));

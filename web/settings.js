@@ -31,7 +31,9 @@ export function show(name, value) {
   const root = document.documentElement;
   root.dataset['theme'] = value;
   const paper = getComputedStyle(root).getPropertyValue('--paper').trim();
-  for (const meta of document.querySelectorAll('meta[name=theme-color]')) {
-    meta.setAttribute('content', paper);
+  for (const element of document.querySelectorAll('meta[name=theme-color]')) {
+    const meta = /** @type {HTMLMetaElement} */ (element);
+    meta.dataset['system'] ??= meta.content;
+    meta.content = value === 'system' ? meta.dataset['system'] : paper;
   }
 }

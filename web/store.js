@@ -108,6 +108,14 @@ export class Store {
     return device;
   }
 
+  /** Everything that was ever committed, damaged or not, for the rescue page. */
+  async everything() {
+    const transaction = this.open().transaction(['segments', 'torn']);
+    const whole = /** @type {unknown[]} */ (await transaction.objectStore('segments').getAll());
+    const torn = /** @type {unknown[]} */ (await transaction.objectStore('torn').getAll());
+    return [...whole, ...torn];
+  }
+
   /** Snapshots, newest first; a damaged one has no bytes. */
   async snapshots() {
     const transaction = this.open().transaction('snapshots');
@@ -194,31 +202,29 @@ export class Store {
    * @returns {Promise<number>} its number
    */
   async append(bytes) {
+    // Taken now: a write that was given up on may still succeed while this one waits.
+    const number = this.sequence + 1;
     const segment = await seal(bytes, this.tail);
     const transaction = this.open().transaction('segments', 'readwrite', strict);
     // Awaited below; without this an abort would count as unhandled too.
     transaction.done.catch(() => {});
     const last = await transaction.store.openKeyCursor(null, 'prev');
     const found = Number(last?.key ?? 0);
-    if (found > this.sequence) {
-      // After a hang our own segment may be there already.
-      const there = /** @type {Segment} */ (await transaction.store.get(found));
-      if (found !== this.sequence + 1 || there.hash !== segment.hash) {
+    if (found < number) {
+      await transaction.store.add(segment, number);
+    } else {
+      const there = /** @type {Segment} */ (await transaction.store.get(number));
+      if (found > number || there.hash !== segment.hash) {
         transaction.abort();
         throw new StoreError('other_writer');
       }
-    } else {
-      await transaction.store.add(segment, this.sequence + 1);
     }
     await transaction.done;
-    return this.wrote(segment);
-  }
-
-  /** @param {Segment} segment */
-  wrote(segment) {
-    this.sequence += 1;
-    this.tail = segment.hash;
-    return this.sequence;
+    if (number > this.sequence) {
+      this.sequence = number;
+      this.tail = segment.hash;
+    }
+    return number;
   }
 
   /**

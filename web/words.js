@@ -9,9 +9,10 @@ export const words = {
   lost_picture:
     'The device took the drawing memory away. Load the page again: what was saved is here.',
   storage_title: 'This browser does not answer when saving',
-  storage: 'What you entered since the last save is only in memory. Export it before you leave.',
+  storage: 'The last entry is not kept. Export everything else before you leave this page.',
   no_store_title: 'Nothing can be stored here',
   no_store: 'This browser refuses storage, as a private window does. Nothing will be kept: export.',
+  rescue_found: 'Records found:',
   reload: 'Load again',
   export_now: 'Export now',
   go_on: 'Go on without saving',

@@ -10,7 +10,9 @@ namespace twoclocks::base {
 struct Count {
     std::int64_t value{0};
     auto operator<=>(const Count&) const = default;
+
     constexpr Count operator+(Count other) const { return {value + other.value}; }
+
     constexpr Count operator-(Count other) const { return {value - other.value}; }
 };
 

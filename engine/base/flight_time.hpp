@@ -17,7 +17,9 @@ namespace twoclocks::base {
 struct FlightTime {
     std::int64_t seconds{0};
     auto operator<=>(const FlightTime&) const = default;
+
     constexpr FlightTime operator+(FlightTime other) const { return {seconds + other.seconds}; }
+
     constexpr FlightTime operator-(FlightTime other) const { return {seconds - other.seconds}; }
 };
 
@@ -29,11 +31,15 @@ inline constexpr std::int64_t most_hours = 200'000;
 
 /// Whole hours as a flight time.
 /// Units: hours. Range: any. Errors: none. Source: our choice, for constants and tests.
-[[nodiscard]] constexpr FlightTime hours(std::int64_t whole) { return {whole * seconds_per_hour}; }
+[[nodiscard]] constexpr FlightTime hours(std::int64_t whole) {
+    return {whole * seconds_per_hour};
+}
 
 /// Tenths of an hour as a flight time.
 /// Units: tenths of an hour. Range: any. Errors: none. Source: our choice, for constants and tests.
-[[nodiscard]] constexpr FlightTime tenths(std::int64_t count) { return {count * 360}; }
+[[nodiscard]] constexpr FlightTime tenths(std::int64_t count) {
+    return {count * 360};
+}
 
 /// Reads what people write for hours: 1234, 1234.5, 1234,56, 1 234.5, 1'234.5 or 1234:30.
 /// One dot or comma with one to three digits before it and three behind is ambiguous: "1,234" and

@@ -17,6 +17,7 @@ struct Id {
     std::uint64_t high{0};
     std::uint64_t low{0};
     auto operator<=>(const Id&) const = default;
+
     [[nodiscard]] bool empty() const { return high == 0 && low == 0; }
 };
 

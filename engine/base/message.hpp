@@ -33,15 +33,15 @@ enum class Trouble : std::uint16_t {
 
 /// What an argument means, so that a Region can write it its own way.
 enum class ArgType : std::uint8_t {
-    text,        // somebody's own words, as they are
-    whole,       // a whole number in `first`
-    day,         // day number in `first`: 21 Sep 2029
-    month,       // day number in `first`: Sep 2029
-    hours_down,  // seconds in `first`, cut to tenths toward minus infinity: 1,044.0
-    hours_up,    // seconds in `first`, cut to tenths toward plus infinity
-    hours_whole, // seconds in `first`, cut down to whole hours: 2,400
-    span,        // years in `first`, days in `second`: 7 y 166 d
-    word         // a Word in `first`
+    text,         // somebody's own words, as they are
+    whole,        // a whole number in `first`
+    day,          // day number in `first`: 21 Sep 2029
+    month,        // day number in `first`: Sep 2029
+    hours_down,   // seconds in `first`, cut to tenths toward minus infinity: 1,044.0
+    hours_up,     // seconds in `first`, cut to tenths toward plus infinity
+    hours_whole,  // seconds in `first`, cut down to whole hours: 2,400
+    span,         // years in `first`, days in `second`: 7 y 166 d
+    word          // a Word in `first`
 };
 
 /// One typed argument. Made by the functions in message_args.hpp.
@@ -50,6 +50,7 @@ struct Arg {
     std::int64_t first{0};
     std::int64_t second{0};
     std::string text;
+
     bool operator==(const Arg& other) const {
         return type == other.type && first == other.first && second == other.second &&
                text == other.text;
@@ -60,6 +61,7 @@ struct Arg {
 struct Message {
     Word word{};
     std::vector<Arg> args;
+
     bool operator==(const Message& other) const { return word == other.word && args == other.args; }
 };
 

@@ -12,45 +12,63 @@ namespace twoclocks::base {
 [[nodiscard]] inline Arg text_arg(std::string text) {
     return {ArgType::text, 0, 0, std::move(text)};
 }
+
 /// Somebody's own words, cut to what a sentence can bear, never inside a letter.
 /// Units: none. Range: 40 bytes, then an ellipsis. Errors: none. Source: our choice.
 [[nodiscard]] inline Arg excerpt_arg(std::string_view text) {
     constexpr std::size_t most_bytes = 40;
     if (text.size() <= most_bytes) return text_arg(std::string{text});
     std::size_t end = most_bytes;
-    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U) --end;
+    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U)
+        --end;
     return text_arg(std::string{text.substr(0, end)} + "\xE2\x80\xA6");
 }
+
 /// A whole number.
 /// Units: the message's. Errors: none. Source: our choice.
-[[nodiscard]] inline Arg whole_arg(std::int64_t number) { return {ArgType::whole, number, 0, {}}; }
+[[nodiscard]] inline Arg whole_arg(std::int64_t number) {
+    return {ArgType::whole, number, 0, {}};
+}
+
 /// A day, written in full.
 /// Units: days. Errors: none. Source: our choice.
-[[nodiscard]] inline Arg day_arg(Date date) { return {ArgType::day, date.day_number, 0, {}}; }
+[[nodiscard]] inline Arg day_arg(Date date) {
+    return {ArgType::day, date.day_number, 0, {}};
+}
+
 /// A day, written as its month.
 /// Units: days. Errors: none. Source: our choice.
-[[nodiscard]] inline Arg month_arg(Date date) { return {ArgType::month, date.day_number, 0, {}}; }
+[[nodiscard]] inline Arg month_arg(Date date) {
+    return {ArgType::month, date.day_number, 0, {}};
+}
+
 /// Hours left: cut down to the tenth.
 /// Units: hours. Errors: none. Source: our choice, remaining rounds down.
 [[nodiscard]] inline Arg hours_left_arg(FlightTime time) {
     return {ArgType::hours_down, time.seconds, 0, {}};
 }
+
 /// Hours used: cut up to the tenth.
 /// Units: hours. Errors: none. Source: our choice, used rounds up.
 [[nodiscard]] inline Arg hours_used_arg(FlightTime time) {
     return {ArgType::hours_up, time.seconds, 0, {}};
 }
+
 /// A limit in whole hours.
 /// Units: hours. Errors: none. Source: our choice, limits are round figures.
 [[nodiscard]] inline Arg hours_whole_arg(FlightTime time) {
     return {ArgType::hours_whole, time.seconds, 0, {}};
 }
+
 /// Years and days.
 /// Units: years and days. Errors: none. Source: our choice.
 [[nodiscard]] inline Arg span_arg(Span span) {
-    return {ArgType::span, span.negative ? -span.years : span.years,
-            span.negative ? -span.days : span.days, {}};
+    return {ArgType::span,
+            span.negative ? -span.years : span.years,
+            span.negative ? -span.days : span.days,
+            {}};
 }
+
 /// A word of the catalogue inside another sentence.
 /// Units: none. Errors: none. Source: words.def.
 [[nodiscard]] inline Arg word_arg(Word word) {

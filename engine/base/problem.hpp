@@ -24,8 +24,8 @@ struct Problem {
     Trouble code{};
     std::vector<Arg> args;
     Severity severity{Severity::refused};
-    std::int32_t line{0};   // 1 is the first line of the file; 0 is no file
-    std::string field;      // name of the field, empty when it is the whole record
+    std::int32_t line{0};  // 1 is the first line of the file; 0 is no file
+    std::string field;     // name of the field, empty when it is the whole record
 };
 
 using Problems = std::vector<Problem>;
@@ -34,22 +34,28 @@ using Problems = std::vector<Problem>;
 template <class T>
 class [[nodiscard]] Result {
   public:
-    Result(T value) : held_(std::move(value)) {}                      // NOLINT: a value is one
+    Result(T value) : held_(std::move(value)) {}  // NOLINT: a value is one
+
     Result(Problem problem) : held_(Problems{std::move(problem)}) {}  // NOLINT: so is a problem
+
     Result(Problems problems) : held_(std::move(problems)) {
         assert(!std::get<Problems>(held_).empty());
     }
 
     [[nodiscard]] bool ok() const { return std::holds_alternative<T>(held_); }
+
     [[nodiscard]] explicit operator bool() const { return ok(); }
+
     [[nodiscard]] const T& value() const {
         assert(ok());
         return *std::get_if<T>(&held_);
     }
+
     [[nodiscard]] T& value() {
         assert(ok());
         return *std::get_if<T>(&held_);
     }
+
     [[nodiscard]] const Problems& problems() const {
         assert(!ok());
         return *std::get_if<Problems>(&held_);

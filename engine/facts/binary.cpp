@@ -64,7 +64,8 @@ class BinaryWriter {
 
     void refs(std::string_view key, const std::vector<Ref>& values) {
         write_whole(static_cast<std::int64_t>(values.size()), out_);
-        for (const Ref& one : values) ref(key, one);
+        for (const Ref& one : values)
+            ref(key, one);
     }
 
     void renewals(std::string_view key, const std::vector<Renewal>& values) {
@@ -72,7 +73,8 @@ class BinaryWriter {
         for (const Renewal& one : values) {
             id(one.item);
             write_whole(static_cast<std::int64_t>(one.clocks.size()), out_);
-            for (const Clock clock : one.clocks) name(key, clock);
+            for (const Clock clock : one.clocks)
+                name(key, clock);
             write_extra(one.extra, out_);
         }
     }
@@ -97,7 +99,9 @@ class BinaryReader {
   public:
     explicit BinaryReader(std::string_view& in) : in_(in) {}
 
-    void needed_text(std::string_view, std::string& value) { sound = sound && read_text(in_, value); }
+    void needed_text(std::string_view, std::string& value) {
+        sound = sound && read_text(in_, value);
+    }
 
     void text(std::string_view, std::string& value) { sound = sound && read_text(in_, value); }
 
@@ -141,7 +145,8 @@ class BinaryReader {
     }
 
     void refs(std::string_view key, std::vector<Ref>& values) {
-        for (std::int64_t left = size(); left > 0 && sound; --left) ref(key, values.emplace_back());
+        for (std::int64_t left = size(); left > 0 && sound; --left)
+            ref(key, values.emplace_back());
     }
 
     void renewals(std::string_view key, std::vector<Renewal>& values) {
@@ -185,7 +190,8 @@ void write_body(const Body& body, std::string& out) {
     write_text(kind_name(body.fields), out);
     write_whole(body.on.day_number, out);
     write_whole(static_cast<std::int64_t>(body.about.size()), out);
-    for (const base::Id& id : body.about) writer.id(id);
+    for (const base::Id& id : body.about)
+        writer.id(id);
     std::visit([&](const auto& fields) { visit(writer, fields); }, body.fields);
     write_extra(body.extra, out);
 }
@@ -219,7 +225,8 @@ bool read_body(std::string_view& in, Body& body, bool nested) {
     std::string kind;
     if (!read_text(in, kind)) return false;
     body.on.day_number = static_cast<std::int32_t>(reader.whole());
-    for (std::int64_t left = reader.size(); left > 0 && reader.sound; --left) reader.id(body.about.emplace_back());
+    for (std::int64_t left = reader.size(); left > 0 && reader.sound; --left)
+        reader.id(body.about.emplace_back());
     body.fields = empty_fields(kind);
     if (nested && std::holds_alternative<Correction>(body.fields)) return false;
     std::visit([&](auto& fields) { visit(reader, fields); }, body.fields);
@@ -252,7 +259,8 @@ bool read_whole(std::string_view& in, std::int64_t& number) {
         in.remove_prefix(1);
         bits |= static_cast<std::uint64_t>(byte & 0x7FU) << shift;
         if ((byte & 0x80U) != 0) continue;
-        number = static_cast<std::int64_t>(bits >> 1U ^ ((bits & 1U) != 0 ? ~std::uint64_t{0} : 0U));
+        number =
+            static_cast<std::int64_t>(bits >> 1U ^ ((bits & 1U) != 0 ? ~std::uint64_t{0} : 0U));
         return true;
     }
     return false;
@@ -260,7 +268,8 @@ bool read_whole(std::string_view& in, std::int64_t& number) {
 
 bool read_text(std::string_view& in, std::string& text) {
     std::int64_t size = 0;
-    if (!read_whole(in, size) || size < 0 || static_cast<std::uint64_t>(size) > in.size()) return false;
+    if (!read_whole(in, size) || size < 0 || static_cast<std::uint64_t>(size) > in.size())
+        return false;
     text = in.substr(0, static_cast<std::size_t>(size));
     in.remove_prefix(static_cast<std::size_t>(size));
     return true;

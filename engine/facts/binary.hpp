@@ -1,5 +1,7 @@
-// Facts as bytes for the snapshot on this device: fast to read, never exchanged, versioned by its user.
-// JSON is the exchange form and the fallback; this form is thrown away whenever it does not read cleanly.
+// Facts as bytes for the snapshot on this device: fast to read, never exchanged, versioned by its
+// user.
+// JSON is the exchange form and the fallback; this form is thrown away whenever it does not read
+// cleanly.
 #pragma once
 
 #include <string>
@@ -16,7 +18,8 @@ inline constexpr std::uint32_t binary_version = 2;
 void write_binary(const Fact& fact, std::string& out);
 
 /// Takes one fact off the front of `in`.
-/// Units: bytes. Range: never reads past the end, whatever the bytes. Errors: false, and `fact` is undefined.
+/// Units: bytes. Range: never reads past the end, whatever the bytes. Errors: false, and `fact` is
+/// undefined.
 /// Source: our choice.
 [[nodiscard]] bool read_binary(std::string_view& in, Fact& fact);
 

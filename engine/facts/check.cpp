@@ -36,12 +36,15 @@ class Checker {
 
     void body(std::string_view, const std::shared_ptr<const Body>& body) {
         if (!body) return;
-        for (base::Problem& problem : check(*body)) out_.push_back(std::move(problem));
+        for (base::Problem& problem : check(*body))
+            out_.push_back(std::move(problem));
     }
 
     void needed_time(std::string_view key, base::FlightTime time) {
         if (time.seconds < 0) {
-            complain(Trouble::hours_negative, key, base::text_arg(base::print_tenths(time, base::Round::down)));
+            complain(Trouble::hours_negative,
+                     key,
+                     base::text_arg(base::print_tenths(time, base::Round::down)));
         } else if (time > base::hours(base::most_hours)) {
             complain(Trouble::hours_absurd, key, base::hours_used_arg(time));
         }
@@ -93,11 +96,13 @@ void check_limit(const LimitSet& limit, Checker& checker) {
 
 /// How many subjects a kind names at least: the aircraft, and the meter or item.
 [[nodiscard]] std::size_t subjects_needed(const Fields& fields) {
-    const bool two = std::holds_alternative<LimitSet>(fields) || std::holds_alternative<MeterFitted>(fields) ||
-                     std::holds_alternative<Reading>(fields) || std::holds_alternative<ItemAdded>(fields) ||
-                     std::holds_alternative<ItemChanged>(fields);
+    const bool two =
+        std::holds_alternative<LimitSet>(fields) || std::holds_alternative<MeterFitted>(fields) ||
+        std::holds_alternative<Reading>(fields) || std::holds_alternative<ItemAdded>(fields) ||
+        std::holds_alternative<ItemChanged>(fields);
     if (two) return 2;
-    const bool any = std::holds_alternative<Note>(fields) || std::holds_alternative<UnknownKind>(fields);
+    const bool any =
+        std::holds_alternative<Note>(fields) || std::holds_alternative<UnknownKind>(fields);
     return any ? 0 : 1;
 }
 
@@ -109,7 +114,8 @@ base::Problems check(const Body& body) {
     std::visit([&](const auto& fields) { visit(checker, fields); }, body.fields);
     if (const auto* limit = std::get_if<LimitSet>(&body.fields)) check_limit(*limit, checker);
     if (body.about.size() < subjects_needed(body.fields)) {
-        checker.complain(Trouble::about_missing, "about", base::text_arg(std::string{kind_name(body.fields)}));
+        checker.complain(
+            Trouble::about_missing, "about", base::text_arg(std::string{kind_name(body.fields)}));
     }
     if (const auto* answer = std::get_if<Answer>(&body.fields); answer && answer->settles.empty()) {
         checker.complain(Trouble::answer_empty, "settles", base::whole_arg(0));

@@ -1,7 +1,9 @@
 // One record of the journal, and every kind of it.
 //
-// A fact is never edited and never deleted: a correction replaces it and says why, a withdrawal takes it
-// back and says why. What a fact is about stands in `about`: the aircraft first, then the meter or item.
+// A fact is never edited and never deleted: a correction replaces it and says why, a withdrawal
+// takes it
+// back and says why. What a fact is about stands in `about`: the aircraft first, then the meter or
+// item.
 // The id of an aircraft, a meter or an item is the id of the fact that added it.
 #pragma once
 
@@ -32,12 +34,18 @@ struct Stamp {
 /// Names a fact, or one of two facts that bear the same id with different content.
 struct Ref {
     base::Id id;
-    std::uint64_t content{0};  // first 8 bytes of the content's SHA-256; 0 when the id alone is plain
+    std::uint64_t content{
+        0};  // first 8 bytes of the content's SHA-256; 0 when the id alone is plain
     auto operator<=>(const Ref&) const = default;
 };
 
 /// How strictly a limit holds. Recommended warns and never stops; the others stop.
-enum class LimitClass : std::uint8_t { airworthiness_limitation, directive, programme, recommended };
+enum class LimitClass : std::uint8_t {
+    airworthiness_limitation,
+    directive,
+    programme,
+    recommended
+};
 
 /// What a limit counts.
 enum class Clock : std::uint8_t { hours, calendar, landings, starts };
@@ -45,12 +53,20 @@ enum class Clock : std::uint8_t { hours, calendar, landings, starts };
 /// What an item is for.
 enum class ItemRole : std::uint8_t { overhaul, inspection, component, other };
 
-/// Where an hour meter takes its hours from. They disagree with each other, so the record says which.
+/// Where an hour meter takes its hours from. They disagree with each other, so the record says
+/// which.
 enum class MeterDrive : std::uint8_t { collective, oil_pressure, tachometer, electrical, other };
 
 /// What the calendar of an item that was never renewed counts from.
 enum class Anchor : std::uint8_t {
-    manufacture, cure, shipment, first_airworthiness, first_fit, release, overhaul, unknown
+    manufacture,
+    cure,
+    shipment,
+    first_airworthiness,
+    first_fit,
+    release,
+    overhaul,
+    unknown
 };
 
 struct AircraftAdded {
@@ -78,7 +94,7 @@ struct LimitSet {
     std::optional<base::FlightTime> anchor_total;
     std::optional<base::Count> anchor_landings;
     std::optional<base::Count> anchor_starts;
-    std::string source;    // document, empty: source not given
+    std::string source;  // document, empty: source not given
     std::string revision;
 };
 
@@ -167,9 +183,21 @@ struct UnknownKind {
     std::string kind;
 };
 
-using Fields =
-    std::variant<UnknownKind, AircraftAdded, AircraftChanged, LimitSet, MeterFitted, Reading, ItemAdded,
-                 ItemChanged, WorkDone, UsagePlanned, OutOfService, Note, Correction, Withdrawal, Answer>;
+using Fields = std::variant<UnknownKind,
+                            AircraftAdded,
+                            AircraftChanged,
+                            LimitSet,
+                            MeterFitted,
+                            Reading,
+                            ItemAdded,
+                            ItemChanged,
+                            WorkDone,
+                            UsagePlanned,
+                            OutOfService,
+                            Note,
+                            Correction,
+                            Withdrawal,
+                            Answer>;
 
 /// What a fact says: the day it is true for, what it is about, its own fields.
 struct Body {
@@ -188,7 +216,8 @@ struct Fact {
 };
 
 /// Order of two stamps: wall, tick, device.
-/// Units: none. Errors: none. Source: our choice, hybrid logical clock order with the device as last resort.
+/// Units: none. Errors: none. Source: our choice, hybrid logical clock order with the device as
+/// last resort.
 [[nodiscard]] bool earlier(const Stamp& left, const Stamp& right);
 
 /// The word of a kind as it stands in the file: reading, work, correction.

@@ -1,7 +1,9 @@
-// The fields of every kind, once: what they are called in the file, in which order they print, and which
+// The fields of every kind, once: what they are called in the file, in which order they print, and
+// which
 // of them must be there. The reader and the writer both walk this list, so they cannot disagree.
 //
-// To add a field: add it here and to journal.schema.json. To add a kind: also to `Fields` in fact.hpp and
+// To add a field: add it here and to journal.schema.json. To add a kind: also to `Fields` in
+// fact.hpp and
 // to `kind_words` below.
 #pragma once
 
@@ -16,9 +18,21 @@ namespace twoclocks::facts {
 
 /// Words of the kinds, in the order of the variant `Fields`; the first is never printed.
 inline constexpr std::array<std::string_view, std::variant_size_v<Fields>> kind_words{
-    "",         "aircraft",     "aircraft_changed", "limit",          "meter",
-    "reading",  "item",         "item_changed",     "work",           "usage_planned",
-    "out_of_service", "note",   "correction",       "withdrawal",     "answer"};
+    "",
+    "aircraft",
+    "aircraft_changed",
+    "limit",
+    "meter",
+    "reading",
+    "item",
+    "item_changed",
+    "work",
+    "usage_planned",
+    "out_of_service",
+    "note",
+    "correction",
+    "withdrawal",
+    "answer"};
 
 /// An empty record of the kind that a word names; a word we do not know is kept as it is.
 /// Units: none. Errors: none. Source: our choice.

@@ -9,14 +9,19 @@
 namespace twoclocks::facts {
 namespace {
 
-[[nodiscard]] bool before(const Fact* left, const Fact* right) { return comes_before(*left, *right); }
+[[nodiscard]] bool before(const Fact* left, const Fact* right) {
+    return comes_before(*left, *right);
+}
 
 [[nodiscard]] std::vector<base::Id> targets(const Body& body) {
-    if (const auto* correction = std::get_if<Correction>(&body.fields)) return {correction->replaces.id};
-    if (const auto* withdrawal = std::get_if<Withdrawal>(&body.fields)) return {withdrawal->withdraws.id};
+    if (const auto* correction = std::get_if<Correction>(&body.fields))
+        return {correction->replaces.id};
+    if (const auto* withdrawal = std::get_if<Withdrawal>(&body.fields))
+        return {withdrawal->withdraws.id};
     std::vector<base::Id> out;
     if (const auto* answer = std::get_if<Answer>(&body.fields)) {
-        for (const Ref& ref : answer->settles) out.push_back(ref.id);
+        for (const Ref& ref : answer->settles)
+            out.push_back(ref.id);
     }
     return out;
 }
@@ -24,7 +29,8 @@ namespace {
 /// What a fact is about: its own list, and what a correction puts in its place is about.
 [[nodiscard]] std::vector<base::Id> subjects(const Body& body) {
     std::vector<base::Id> out = body.about;
-    if (const auto* correction = std::get_if<Correction>(&body.fields); correction && correction->instead) {
+    if (const auto* correction = std::get_if<Correction>(&body.fields);
+        correction && correction->instead) {
         const std::vector<base::Id>& instead = correction->instead->about;
         out.insert(out.end(), instead.begin(), instead.end());
     }
@@ -53,8 +59,10 @@ bool Journal::add(Fact fact) {
     }
     const auto place = static_cast<std::int32_t>(facts_.size());
     same_id.push_back(place);
-    for (const base::Id& subject : subjects(fact.body)) by_subject_[subject].push_back(place);
-    for (const base::Id& target : targets(fact.body)) by_target_[target].push_back(place);
+    for (const base::Id& subject : subjects(fact.body))
+        by_subject_[subject].push_back(place);
+    for (const base::Id& target : targets(fact.body))
+        by_target_[target].push_back(place);
     facts_.push_back(std::move(fact));
     return true;
 }
@@ -63,20 +71,28 @@ std::vector<const Fact*> Journal::pick(const Index& index, base::Id id) const {
     std::vector<const Fact*> out;
     const auto found = index.find(id);
     if (found == index.end()) return out;
-    for (const std::int32_t place : found->second) out.push_back(&facts_[static_cast<std::size_t>(place)]);
+    for (const std::int32_t place : found->second)
+        out.push_back(&facts_[static_cast<std::size_t>(place)]);
     std::sort(out.begin(), out.end(), before);
     return out;
 }
 
-std::vector<const Fact*> Journal::about(base::Id subject) const { return pick(by_subject_, subject); }
+std::vector<const Fact*> Journal::about(base::Id subject) const {
+    return pick(by_subject_, subject);
+}
 
-std::vector<const Fact*> Journal::with_id(base::Id id) const { return pick(by_id_, id); }
+std::vector<const Fact*> Journal::with_id(base::Id id) const {
+    return pick(by_id_, id);
+}
 
-std::vector<const Fact*> Journal::naming(base::Id id) const { return pick(by_target_, id); }
+std::vector<const Fact*> Journal::naming(base::Id id) const {
+    return pick(by_target_, id);
+}
 
 std::vector<const Fact*> Journal::in_order() const {
     std::vector<const Fact*> out;
-    for (const Fact& fact : facts_) out.push_back(&fact);
+    for (const Fact& fact : facts_)
+        out.push_back(&fact);
     std::sort(out.begin(), out.end(), before);
     return out;
 }
@@ -101,13 +117,15 @@ bool Journal::id_is_shared(base::Id id) const {
 
 Journal merge(const Journal& left, const Journal& right) {
     Journal out = left;
-    for (const Fact& fact : right.facts()) out.add(fact);
+    for (const Fact& fact : right.facts())
+        out.add(fact);
     return out;
 }
 
 std::string print_journal(const Journal& journal) {
     std::string out = print_header() + '\n';
-    for (const Fact* fact : journal.in_order()) out += print_fact(*fact) + '\n';
+    for (const Fact* fact : journal.in_order())
+        out += print_fact(*fact) + '\n';
     return out;
 }
 

@@ -1,7 +1,9 @@
 // The journal: a set of facts that only grows.
 //
-// Merge is set union by id and content, so it is commutative, associative and idempotent and never loses
-// a fact. Two facts with one id and different content are both kept. Order of arrival changes nothing:
+// Merge is set union by id and content, so it is commutative, associative and idempotent and never
+// loses
+// a fact. Two facts with one id and different content are both kept. Order of arrival changes
+// nothing:
 // whoever reads goes through `in_order` or an index, both sorted by stamp, id, content.
 #pragma once
 
@@ -67,7 +69,8 @@ class Journal {
 /// Units: none. Errors: none. Source: our choice, set union by id and content.
 [[nodiscard]] Journal merge(const Journal& left, const Journal& right);
 
-/// Canonical export: header, then facts sorted by stamp, id, content. Same set of facts, same bytes.
+/// Canonical export: header, then facts sorted by stamp, id, content. Same set of facts, same
+/// bytes.
 /// Units: bytes of UTF-8. Errors: none. Source: journal.schema.json.
 [[nodiscard]] std::string print_journal(const Journal& journal);
 
@@ -83,11 +86,13 @@ class Journal {
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] bool names(const Ref& ref, const Fact& fact);
 
-/// How far ahead of our wall time a stamp may be before it is flagged and no longer advances our own.
+/// How far ahead of our wall time a stamp may be before it is flagged and no longer advances our
+/// own.
 inline constexpr std::int64_t far_ahead_ms = 24LL * 60 * 60 * 1000;
 
 /// The stamp of the next fact written here: after everything seen that is not far ahead.
-/// Units: milliseconds. Errors: none. Source: hybrid logical clocks, Kulkarni et al. 2014, simplified.
+/// Units: milliseconds. Errors: none. Source: hybrid logical clocks, Kulkarni et al. 2014,
+/// simplified.
 [[nodiscard]] Stamp next_stamp(const Stamp& latest_seen, std::int64_t wall_ms, std::string device);
 
 /// The latest stamp in a journal that is not far ahead of the wall time.

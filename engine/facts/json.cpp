@@ -112,7 +112,8 @@ class Builder final : public nlohmann::json_sax<nlohmann::json> {
     }
 
     bool open(Json::Type type) {
-        if (open_.size() >= static_cast<std::size_t>(deepest)) return refuse(Trouble::line_too_deep);
+        if (open_.size() >= static_cast<std::size_t>(deepest))
+            return refuse(Trouble::line_too_deep);
         open_.emplace_back().type = type;
         return true;
     }
@@ -172,10 +173,12 @@ const Json* Json::find(std::string_view key) const {
 base::Result<Json> read_json(std::string_view text, std::int32_t line) {
     Builder builder{line};
     // The library takes a byte order mark and stops at a zero byte; a journal line holds neither.
-    const bool foreign = text.starts_with("\xEF\xBB\xBF") || text.find('\0') != std::string_view::npos;
+    const bool foreign =
+        text.starts_with("\xEF\xBB\xBF") || text.find('\0') != std::string_view::npos;
     const bool parsed =
-        !foreign && nlohmann::json::sax_parse(text.begin(), text.end(), &builder,
-                                              nlohmann::json::input_format_t::json, true);
+        !foreign &&
+        nlohmann::json::sax_parse(
+            text.begin(), text.end(), &builder, nlohmann::json::input_format_t::json, true);
     return builder.finish(parsed);
 }
 
@@ -184,13 +187,27 @@ void print_json_text(std::string_view text, std::string& out) {
     for (const char letter : text) {
         const auto byte = static_cast<unsigned char>(letter);
         switch (letter) {
-            case '"': out += "\\\""; break;
-            case '\\': out += "\\\\"; break;
-            case '\b': out += "\\b"; break;
-            case '\f': out += "\\f"; break;
-            case '\n': out += "\\n"; break;
-            case '\r': out += "\\r"; break;
-            case '\t': out += "\\t"; break;
+            case '"':
+                out += "\\\"";
+                break;
+            case '\\':
+                out += "\\\\";
+                break;
+            case '\b':
+                out += "\\b";
+                break;
+            case '\f':
+                out += "\\f";
+                break;
+            case '\n':
+                out += "\\n";
+                break;
+            case '\r':
+                out += "\\r";
+                break;
+            case '\t':
+                out += "\\t";
+                break;
             default:
                 if (byte < 0x20U) {
                     print_control(byte, out);
@@ -204,11 +221,21 @@ void print_json_text(std::string_view text, std::string& out) {
 
 void print_json(const Json& value, std::string& out) {
     switch (value.type) {
-        case Json::Type::boolean: out += value.truth ? "true" : "false"; break;
-        case Json::Type::whole: out += std::to_string(value.whole); break;
-        case Json::Type::text: print_json_text(value.text, out); break;
-        case Json::Type::list: print_items(value, out); break;
-        case Json::Type::object: print_members(value, out); break;
+        case Json::Type::boolean:
+            out += value.truth ? "true" : "false";
+            break;
+        case Json::Type::whole:
+            out += std::to_string(value.whole);
+            break;
+        case Json::Type::text:
+            print_json_text(value.text, out);
+            break;
+        case Json::Type::list:
+            print_items(value, out);
+            break;
+        case Json::Type::object:
+            print_members(value, out);
+            break;
     }
 }
 

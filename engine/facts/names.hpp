@@ -55,11 +55,40 @@ inline constexpr std::array<Name<base::CalendarRule>, 2> calendar_rule_names{{
     {base::CalendarRule::month_end, "month_end"},
 }};
 
-constexpr const auto& names_of(LimitClass) { return limit_class_names; }
-constexpr const auto& names_of(Clock) { return clock_names; }
-constexpr const auto& names_of(ItemRole) { return item_role_names; }
-constexpr const auto& names_of(MeterDrive) { return meter_drive_names; }
-constexpr const auto& names_of(Anchor) { return anchor_names; }
-constexpr const auto& names_of(base::CalendarRule) { return calendar_rule_names; }
+/// The table of an enumeration, chosen by any of its values.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(LimitClass) {
+    return limit_class_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(Clock) {
+    return clock_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(ItemRole) {
+    return item_role_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(MeterDrive) {
+    return meter_drive_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(Anchor) {
+    return anchor_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(base::CalendarRule) {
+    return calendar_rule_names;
+}
 
 }  // namespace twoclocks::facts

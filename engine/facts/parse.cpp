@@ -1,5 +1,6 @@
-#include "engine/base/message_args.hpp"
 #include "engine/facts/parse.hpp"
+
+#include "engine/base/message_args.hpp"
 
 namespace twoclocks::facts {
 namespace {

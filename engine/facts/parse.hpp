@@ -14,8 +14,8 @@ inline constexpr std::int32_t most_facts = 500'000;
 
 /// What came out of a file. Facts are whole or not there; problems say which lines were not read.
 struct Parsed {
-    bool ours{false};        // the header line is a journal's
-    bool newer{false};       // a newer major version: show it, write nothing into it
+    bool ours{false};   // the header line is a journal's
+    bool newer{false};  // a newer major version: show it, write nothing into it
     std::vector<Fact> facts;
     base::Problems problems;
 };
@@ -26,7 +26,8 @@ struct Parsed {
 /// Source: journal.schema.json.
 [[nodiscard]] base::Result<Fact> parse_fact(std::string_view text, std::int32_t line);
 
-/// Reads a journal file: a header line, then a fact a line; empty lines and a closing line feed are fine.
+/// Reads a journal file: a header line, then a fact a line; empty lines and a closing line feed
+/// are fine.
 /// Units: as journal.schema.json. Range: 96 MB, 500,000 facts. Errors: file_empty, file_foreign,
 /// file_too_large, file_too_many, file_newer, file_torn and those of parse_fact, collected.
 /// Source: journal.schema.json.

@@ -1,11 +1,10 @@
-#include "engine/facts/parse.hpp"
-
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/check.hpp"
 #include "engine/facts/fields.hpp"
 #include "engine/facts/names.hpp"
+#include "engine/facts/parse.hpp"
 
 namespace twoclocks::facts {
 namespace {
@@ -22,11 +21,13 @@ class Reader {
     Reader(const Json& object, Problems& problems) : object_(object), problems_(problems) {}
 
     void needed_text(std::string_view key, std::string& out) {
-        if (const Json* value = take(key, Json::Type::text, true)) out = short_text(key, value->text);
+        if (const Json* value = take(key, Json::Type::text, true))
+            out = short_text(key, value->text);
     }
 
     void text(std::string_view key, std::string& out) {
-        if (const Json* value = take(key, Json::Type::text, false)) out = short_text(key, value->text);
+        if (const Json* value = take(key, Json::Type::text, false))
+            out = short_text(key, value->text);
     }
 
     void note(std::string_view key, std::string& out) {
@@ -79,11 +80,14 @@ class Reader {
     }
 
     void refs(std::string_view key, std::vector<Ref>& out) {
-        each(key, Json::Type::text, [&](const Json& item) { ref_in(key, item, out.emplace_back()); });
+        each(key, Json::Type::text, [&](const Json& item) {
+            ref_in(key, item, out.emplace_back());
+        });
     }
 
     void ids(std::string_view key, std::vector<base::Id>& out) {
-        each(key, Json::Type::text, [&](const Json& item) { id_in(key, item, out.emplace_back()); });
+        each(
+            key, Json::Type::text, [&](const Json& item) { id_in(key, item, out.emplace_back()); });
     }
 
     void renewals(std::string_view key, std::vector<Renewal>& out) {
@@ -110,11 +114,13 @@ class Reader {
     [[nodiscard]] std::vector<std::pair<std::string, Json>> rest() const {
         std::vector<std::pair<std::string, Json>> out;
         for (const auto& member : object_.members) {
-            const bool taken = std::find(taken_.begin(), taken_.end(), member.first) != taken_.end();
+            const bool taken =
+                std::find(taken_.begin(), taken_.end(), member.first) != taken_.end();
             if (!taken) out.push_back(member);
         }
-        std::sort(out.begin(), out.end(),
-                  [](const auto& left, const auto& right) { return left.first < right.first; });
+        std::sort(out.begin(), out.end(), [](const auto& left, const auto& right) {
+            return left.first < right.first;
+        });
         return out;
     }
 
@@ -206,8 +212,8 @@ class Reader {
 };
 
 [[nodiscard]] bool may_nest(const Fields& fields) {
-    return !std::holds_alternative<Correction>(fields) && !std::holds_alternative<Withdrawal>(fields) &&
-           !std::holds_alternative<Answer>(fields);
+    return !std::holds_alternative<Correction>(fields) &&
+           !std::holds_alternative<Withdrawal>(fields) && !std::holds_alternative<Answer>(fields);
 }
 
 void read_fields(Reader& reader, Body& body, bool nested) {
@@ -270,7 +276,8 @@ base::Result<Fact> parse_fact(std::string_view text, std::int32_t line) {
     fact.stamp.tick = static_cast<std::int32_t>(std::clamp<std::int64_t>(tick, 0, INT32_MAX));
     if (problems.empty()) problems = check(fact.body);
     if (problems.empty()) return fact;
-    for (Problem& problem : problems) problem.line = line;
+    for (Problem& problem : problems)
+        problem.line = line;
     return problems;
 }
 

@@ -187,7 +187,8 @@ std::string print_fact(const Fact& fact) {
 std::uint64_t content_of(const Fact& fact) {
     const base::Sha256 digest = base::sha256(print_fact(fact));
     std::uint64_t content = 0;
-    for (std::size_t i = 0; i < 8; ++i) content = content << 8U | digest[i];
+    for (std::size_t i = 0; i < 8; ++i)
+        content = content << 8U | digest[i];
     return content == 0 ? 1 : content;
 }
 
@@ -196,7 +197,8 @@ std::string print_ref(const Ref& ref) {
     if (ref.content == 0) return out;
     out += '/';
     constexpr std::string_view digits = "0123456789abcdef";
-    for (unsigned shift = 64; shift > 0; shift -= 4) out += digits[ref.content >> (shift - 4) & 15U];
+    for (unsigned shift = 64; shift > 0; shift -= 4)
+        out += digits[ref.content >> (shift - 4) & 15U];
     return out;
 }
 

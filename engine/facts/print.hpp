@@ -1,4 +1,5 @@
-// Canonical printing: keys in a fixed order, no spaces, then the fields we do not know by key. Parse then
+// Canonical printing: keys in a fixed order, no spaces, then the fields we do not know by key.
+// Parse then
 // print gives the same bytes, on every build.
 #pragma once
 

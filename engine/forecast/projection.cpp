@@ -12,12 +12,14 @@ using limits::ItemDue;
 using timeline::AircraftState;
 
 constexpr double most_days = 200.0 * 365.25;
+constexpr Date latest_day{84'005};  // 2199-12-31
 
 /// Moves a day later by the days out of service before it; no end known is never.
 [[nodiscard]] std::optional<Date> past_spells(const AircraftState& state, Date from, Date reached) {
     std::vector<timeline::Spell> spells = state.spells;
-    std::stable_sort(spells.begin(), spells.end(),
-                     [](const auto& left, const auto& right) { return left.from < right.from; });
+    std::stable_sort(spells.begin(), spells.end(), [](const auto& left, const auto& right) {
+        return left.from < right.from;
+    });
     Date counted_to = from;
     for (const timeline::Spell& spell : spells) {
         const Date start = std::max(spell.from, counted_to);
@@ -30,21 +32,50 @@ constexpr double most_days = 200.0 * 365.25;
     return reached;
 }
 
-/// Spells that lie ahead of the last reading; those before it are in the measured rate already.
-[[nodiscard]] std::optional<Date> day_at(double rate, const ClockDue& clock, const AircraftState& state,
-                                         bool waits, Date today) {
-    const Date from = state.usage.back().on;
-    if (clock.left.seconds <= 0) return std::min(from, today);
+[[nodiscard]] std::optional<Date> sooner(const std::optional<Date>& left,
+                                         const std::optional<Date>& right) {
+    if (!left) return right;
+    if (!right) return left;
+    return std::min(*left, *right);
+}
+
+/// Spells that lie ahead of the start of the line; those before it are in the measured rate
+/// already.
+[[nodiscard]] std::optional<Date> day_from(const timeline::UsagePoint& start,
+                                           double rate,
+                                           const ClockDue& clock,
+                                           const AircraftState& state,
+                                           bool waits,
+                                           Date today) {
+    const base::FlightTime left = clock.due_total - start.total;
+    if (left.seconds <= 0) return std::min(start.on, today);
     if (rate <= 0) return std::nullopt;
-    const double days = static_cast<double>(clock.left.seconds) / rate;
+    const double days = static_cast<double>(left.seconds) / rate;
     if (days > most_days) return std::nullopt;
-    const Date reached = base::add_days(from, static_cast<std::int32_t>(days));
-    const std::optional<Date> waited = waits ? past_spells(state, from, reached) : reached;
-    if (!waited) return std::nullopt;
+    const Date reached = base::add_days(start.on, static_cast<std::int32_t>(days));
+    const std::optional<Date> waited = waits ? past_spells(state, start.on, reached) : reached;
+    if (!waited || *waited > latest_day) return std::nullopt;
     return std::max(*waited, today);
 }
 
-[[nodiscard]] Projection project_hours(const ClockDue& clock, const AircraftState& state, const UsageRate& rate,
+/// The earliest day over every start the line may have: the last total, and while records disagree
+/// each
+/// one that an answer might leave as the last.
+[[nodiscard]] std::optional<Date> day_at(
+    double rate, const ClockDue& clock, const AircraftState& state, bool waits, Date today) {
+    std::optional<Date> out = day_from(state.usage.back(), rate, clock, state, waits, today);
+    const timeline::UsagePoint* sure = state.certain.empty() ? nullptr : &state.certain.back();
+    for (const timeline::UsagePoint& point : state.usage) {
+        const bool may_be_last =
+            sure == nullptr || point.on >= sure->on || point.total > sure->total;
+        if (may_be_last) out = sooner(out, day_from(point, rate, clock, state, waits, today));
+    }
+    return out;
+}
+
+[[nodiscard]] Projection project_hours(const ClockDue& clock,
+                                       const AircraftState& state,
+                                       const UsageRate& rate,
                                        Date today) {
     Projection out;
     out.binds = Clock::hours;
@@ -56,12 +87,6 @@ constexpr double most_days = 200.0 * 365.25;
     return out;
 }
 
-[[nodiscard]] std::optional<Date> sooner(const std::optional<Date>& left, const std::optional<Date>& right) {
-    if (!left) return right;
-    if (!right) return left;
-    return std::min(*left, *right);
-}
-
 void join(Projection& into, const Projection& other) {
     const bool other_first = other.likely && (!into.likely || *other.likely < *into.likely);
     if (other_first || !into.known) into.binds = other.binds;
@@ -71,11 +96,16 @@ void join(Projection& into, const Projection& other) {
     into.late = sooner(into.late, other.late);
 }
 
-[[nodiscard]] bool is_count(Clock clock) { return clock == Clock::landings || clock == Clock::starts; }
+[[nodiscard]] bool is_count(Clock clock) {
+    return clock == Clock::landings || clock == Clock::starts;
+}
 
 }  // namespace
 
-Projection project(const ClockDue& clock, const AircraftState& state, const UsageRate& rate, Date today) {
+Projection project(const ClockDue& clock,
+                   const AircraftState& state,
+                   const UsageRate& rate,
+                   Date today) {
     Projection out;
     out.binds = clock.clock;
     if (!clock.known || is_count(clock.clock)) return out;
@@ -85,7 +115,10 @@ Projection project(const ClockDue& clock, const AircraftState& state, const Usag
     return out;
 }
 
-Projection project(const ItemDue& item, const AircraftState& state, const UsageRate& rate, Date today) {
+Projection project(const ItemDue& item,
+                   const AircraftState& state,
+                   const UsageRate& rate,
+                   Date today) {
     Projection out;
     bool all_known = true;
     for (const ClockDue& clock : item.clocks) {
@@ -94,14 +127,18 @@ Projection project(const ItemDue& item, const AircraftState& state, const UsageR
         all_known = all_known && one.known;
         if (one.known) join(out, one);
     }
-    // A passed clock is certain whatever the others are; otherwise one unknown clock hides the answer.
-    const bool passed = std::any_of(item.clocks.begin(), item.clocks.end(), [](const auto& c) { return c.passed(); });
+    // A passed clock is certain whatever the others are; otherwise one unknown clock hides the
+    // answer.
+    const bool passed = std::any_of(
+        item.clocks.begin(), item.clocks.end(), [](const auto& c) { return c.passed(); });
     if (!all_known && !passed) out.known = false;
     return out;
 }
 
-std::optional<FirstStop> first_stop(const std::vector<ItemDue>& items, const AircraftState& state,
-                                    const UsageRate& rate, Date today) {
+std::optional<FirstStop> first_stop(const std::vector<ItemDue>& items,
+                                    const AircraftState& state,
+                                    const UsageRate& rate,
+                                    Date today) {
     std::optional<FirstStop> out;
     for (std::size_t place = 0; place < items.size(); ++place) {
         if (!items[place].mandatory()) continue;
@@ -113,14 +150,29 @@ std::optional<FirstStop> first_stop(const std::vector<ItemDue>& items, const Air
     return out;
 }
 
+TotalsToCome totals_to_come(const AircraftState& state, const UsageRate& rate, Date on) {
+    const timeline::UsagePoint& last = state.usage.back();
+    const std::int32_t days = std::max(0, base::days_between(last.on, on));
+    const auto at = [&](double seconds_a_day) {
+        return last.total + base::FlightTime{static_cast<std::int64_t>(seconds_a_day * days)};
+    };
+    return {at(rate.greatest), at(rate.likely), at(rate.least)};
+}
+
+base::FlightTime total_then(const AircraftState& state, Date on) {
+    return {static_cast<std::int64_t>(total_at(state.usage, on))};
+}
+
 std::optional<base::FlightTime> break_even(const ItemDue& item, Date today) {
     const ClockDue* hours = limits::clock_of(item, Clock::hours);
     const ClockDue* calendar = limits::clock_of(item, Clock::calendar);
-    if (hours == nullptr || calendar == nullptr || !hours->known || !calendar->known) return std::nullopt;
+    if (hours == nullptr || calendar == nullptr || !hours->known || !calendar->known)
+        return std::nullopt;
     if (hours->left.seconds <= 0 || calendar->days_left <= 0) return std::nullopt;
     const base::Span span = base::span_between(today, calendar->due_on);
     const double years = span.years + static_cast<double>(span.days) / year_days;
-    return base::FlightTime{static_cast<std::int64_t>(static_cast<double>(hours->left.seconds) / years)};
+    return base::FlightTime{
+        static_cast<std::int64_t>(static_cast<double>(hours->left.seconds) / years)};
 }
 
 }  // namespace twoclocks::forecast

@@ -1,8 +1,12 @@
-// When each limit is met at the rates the aircraft has been flown at, and which clock stops it first.
+// When each limit is met at the rates the aircraft has been flown at, and which clock stops it
+// first.
 //
 // The hard questions.
-//   Where does the line start? At the last reading, not at today: hours flown since then are not known,
+//   Where does the line start? At the last reading, not at today: hours flown since then are not
+// known,
 //   so they are taken to have been flown at the same rate. Dates come out earlier, never later.
+// While
+//   records disagree, the earliest over every total that an answer may leave as the last.
 //   A spell out of service ahead: likely and late wait for its end; early does not count on it.
 //   A part of a day: the day before.
 #pragma once
@@ -22,32 +26,60 @@ struct Projection {
 };
 
 /// When one clock is met.
-/// Units: days. Errors: known is false when the clock or, for hours, the rate is unknown; counts have no
+/// Units: days. Errors: known is false when the clock or, for hours, the rate is unknown; counts
+/// have no
 /// rate and are never projected.
 /// Source: our choice, dates round earlier.
-[[nodiscard]] Projection project(const limits::ClockDue& clock, const timeline::AircraftState& state,
-                                 const UsageRate& rate, base::Date today);
+[[nodiscard]] Projection project(const limits::ClockDue& clock,
+                                 const timeline::AircraftState& state,
+                                 const UsageRate& rate,
+                                 base::Date today);
 
-/// When an item is met: the sooner of its clocks, each of early, likely and late on its own. Unknown when
+/// When an item is met: the sooner of its clocks, each of early, likely and late on its own.
+/// Unknown when
 /// one of its hours or calendar clocks is.
 /// Units: days. Errors: as project of one clock. Source: sooner of the limits, common practice.
-[[nodiscard]] Projection project(const limits::ItemDue& item, const timeline::AircraftState& state,
-                                 const UsageRate& rate, base::Date today);
+[[nodiscard]] Projection project(const limits::ItemDue& item,
+                                 const timeline::AircraftState& state,
+                                 const UsageRate& rate,
+                                 base::Date today);
 
-/// The mandatory item that stops the aircraft first by its likely day (a passed one is today), with its
-/// place in `items`; nothing when none has a known day.
-/// Units: days. Errors: none. Source: least over all mandatory limits, our choice.
+/// A mandatory item and when it is met; `item` is its place in the list it came from.
 struct FirstStop {
     std::int32_t item{0};
     Projection projection;
 };
+
+/// The mandatory item that stops the aircraft first by its likely day (a passed one by its reading
+/// or its day), with its
+/// place in `items`; nothing when none has a known day.
+/// Units: days. Errors: none. Source: least over all mandatory limits, our choice.
 [[nodiscard]] std::optional<FirstStop> first_stop(const std::vector<limits::ItemDue>& items,
-                                                  const timeline::AircraftState& state, const UsageRate& rate,
+                                                  const timeline::AircraftState& state,
+                                                  const UsageRate& rate,
                                                   base::Date today);
+
+/// Total time on a day to come at each rate of the fan.
+struct TotalsToCome {
+    base::FlightTime at_greatest;
+    base::FlightTime at_likely;
+    base::FlightTime at_least;
+};
+
+/// Total time on a day to come, from the last reading on; the last total for a day before it.
+/// Units: seconds. Errors: needs one reading. Source: even growth, cut to the second.
+[[nodiscard]] TotalsToCome totals_to_come(const timeline::AircraftState& state,
+                                          const UsageRate& rate,
+                                          base::Date on);
+
+/// Total time on a day in the past, between readings, cut to the second.
+/// Units: seconds. Errors: zero without readings. Source: linear interpolation.
+[[nodiscard]] base::FlightTime total_then(const timeline::AircraftState& state, base::Date on);
 
 /// The rate at which both clocks of an item are met together: hours left over years left.
 /// Units: seconds of flight a year of 12 months. Errors: nothing when either is unknown or used up.
 /// Source: common practice, no source; whole years by anniversary and days over 365.
-[[nodiscard]] std::optional<base::FlightTime> break_even(const limits::ItemDue& item, base::Date today);
+[[nodiscard]] std::optional<base::FlightTime> break_even(const limits::ItemDue& item,
+                                                         base::Date today);
 
 }  // namespace twoclocks::forecast

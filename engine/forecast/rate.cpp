@@ -45,7 +45,9 @@ void measure_windows(const UsageSeries& usage, UsageRate& rate) {
 
 void apply_plan(const timeline::StatedPlan& plan, UsageRate& rate) {
     const double stated =
-        std::clamp(static_cast<double>(plan.month.seconds) * months_a_year / days_a_year, 0.0, most_seconds_a_day);
+        std::clamp(static_cast<double>(plan.month.seconds) * months_a_year / days_a_year,
+                   0.0,
+                   most_seconds_a_day);
     const bool measured = rate.basis == RateBasis::measured;
     rate.basis = measured ? RateBasis::stated_and_measured : RateBasis::stated;
     rate.likely = stated;
@@ -57,13 +59,15 @@ void apply_plan(const timeline::StatedPlan& plan, UsageRate& rate) {
 
 double total_at(const UsageSeries& usage, Date on) {
     if (usage.empty()) return 0;
-    const auto after = std::find_if(usage.begin(), usage.end(), [&](const auto& point) { return point.on > on; });
+    const auto after =
+        std::find_if(usage.begin(), usage.end(), [&](const auto& point) { return point.on > on; });
     if (after == usage.begin()) return static_cast<double>(usage.front().total.seconds);
     const timeline::UsagePoint& before = *(after - 1);
     const auto before_seconds = static_cast<double>(before.total.seconds);
     if (after == usage.end()) return before_seconds;
     const double flown = static_cast<double>(after->total.seconds) - before_seconds;
-    return before_seconds + flown * base::days_between(before.on, on) / base::days_between(before.on, after->on);
+    return before_seconds +
+           flown * base::days_between(before.on, on) / base::days_between(before.on, after->on);
 }
 
 UsageRate measure(const timeline::AircraftState& state) {

@@ -1,7 +1,9 @@
 // How fast an aircraft is flown, from readings that are not on month ends.
 //
-// Total time between two readings is taken to grow evenly. The fan is plain: the least, the mean and the
-// greatest rate over trailing windows of the aircraft's own history, and it says so. It is no forecast of
+// Total time between two readings is taken to grow evenly. The fan is plain: the least, the mean
+// and the
+// greatest rate over trailing windows of the aircraft's own history, and it says so. It is no
+// forecast of
 // chance: it shows how differently this aircraft was flown before.
 //
 // Not covered here: seasons, recency, resampling, back-test.
@@ -19,21 +21,23 @@ struct UsageRate {
     double least{0};
     double likely{0};
     double greatest{0};
-    std::int32_t windows{0};       // how many trailing windows were looked at
-    std::int32_t window_days{0};   // how long each is
-    base::Date from;               // the history that was used
+    std::int32_t windows{0};      // how many trailing windows were looked at
+    std::int32_t window_days{0};  // how long each is
+    base::Date from;              // the history that was used
     base::Date to;
 };
 
-inline constexpr std::int32_t fewest_days = 28;        // below this, readings say nothing of a rate
+inline constexpr std::int32_t fewest_days = 28;  // below this, readings say nothing of a rate
 inline constexpr std::int32_t year_days = 365;
 inline constexpr std::int32_t step_days = 30;
 inline constexpr std::int32_t history_days = 5 * 365;
 inline constexpr double days_a_year = 365.25;
 
-/// The rate of an aircraft. A stated plan is the likely rate; the fan stays what was measured, widened to
+/// The rate of an aircraft. A stated plan is the likely rate; the fan stays what was measured,
+/// widened to
 /// hold the plan.
-/// Units: seconds a day. Range: 0 to 86,400. Errors: basis unknown when under 28 days of history and no plan.
+/// Units: seconds a day. Range: 0 to 86,400. Errors: basis unknown when under 28 days of history
+/// and no plan.
 /// Source: our choice, because a stated plan knows more than the past and less than it thinks.
 [[nodiscard]] UsageRate measure(const timeline::AircraftState& state);
 

@@ -27,8 +27,10 @@ struct Anchored {
 };
 
 [[nodiscard]] Anchored<Date> calendar_anchor(const AircraftState& state, const ItemState& item) {
-    if (const Renewed* work = renewal(item, Clock::calendar)) return {work->on, CountsFrom::work, work->fact, false};
-    if (item.limit->anchor_on) return {item.limit->anchor_on, CountsFrom::anchor, item.limit_fact, false};
+    if (const Renewed* work = renewal(item, Clock::calendar))
+        return {work->on, CountsFrom::work, work->fact, false};
+    if (item.limit->anchor_on)
+        return {item.limit->anchor_on, CountsFrom::anchor, item.limit_fact, false};
     if (state.manufactured) return {state.manufactured, CountsFrom::assumed, state.id, false};
     return {};
 }
@@ -37,11 +39,14 @@ struct Anchored {
     if (const Renewed* work = renewal(item, Clock::hours); work != nullptr && work->total) {
         return {work->total, CountsFrom::work, work->fact, work->total_estimated};
     }
-    if (item.limit->anchor_total) return {item.limit->anchor_total, CountsFrom::anchor, item.limit_fact, false};
+    if (item.limit->anchor_total)
+        return {item.limit->anchor_total, CountsFrom::anchor, item.limit_fact, false};
     return {FlightTime{0}, CountsFrom::assumed, item.limit_fact, false};
 }
 
-[[nodiscard]] ClockDue calendar_clock(const AircraftState& state, const ItemState& item, Date today) {
+[[nodiscard]] ClockDue calendar_clock(const AircraftState& state,
+                                      const ItemState& item,
+                                      Date today) {
     ClockDue out;
     out.clock = Clock::calendar;
     out.limit_months = *item.limit->months;
@@ -75,7 +80,9 @@ struct Anchored {
     return out;
 }
 
-[[nodiscard]] ClockDue count_clock(Clock clock, base::Count limit, const std::optional<base::Count>& now,
+[[nodiscard]] ClockDue count_clock(Clock clock,
+                                   base::Count limit,
+                                   const std::optional<base::Count>& now,
                                    const Anchored<base::Count>& anchor) {
     ClockDue out;
     out.clock = clock;
@@ -89,14 +96,18 @@ struct Anchored {
     return out;
 }
 
-[[nodiscard]] Anchored<base::Count> count_anchor(const Renewed* work, const std::optional<base::Count>& at_work,
-                                                 const std::optional<base::Count>& anchor, base::Id limit_fact) {
+[[nodiscard]] Anchored<base::Count> count_anchor(const Renewed* work,
+                                                 const std::optional<base::Count>& at_work,
+                                                 const std::optional<base::Count>& anchor,
+                                                 base::Id limit_fact) {
     if (work != nullptr && at_work) return {at_work, CountsFrom::work, work->fact, false};
     if (anchor) return {anchor, CountsFrom::anchor, limit_fact, false};
     return {base::Count{0}, CountsFrom::assumed, limit_fact, false};
 }
 
-[[nodiscard]] std::vector<ClockDue> clocks_of(const AircraftState& state, const ItemState& item, Date today) {
+[[nodiscard]] std::vector<ClockDue> clocks_of(const AircraftState& state,
+                                              const ItemState& item,
+                                              Date today) {
     std::vector<ClockDue> out;
     const facts::LimitSet& limit = *item.limit;
     if (limit.hours) out.push_back(hours_clock(state, item));
@@ -104,14 +115,20 @@ struct Anchored {
     if (limit.landings) {
         const Renewed* work = renewal(item, Clock::landings);
         const auto at_work = work != nullptr ? work->landings : std::nullopt;
-        out.push_back(count_clock(Clock::landings, *limit.landings, state.landings,
-                                  count_anchor(work, at_work, limit.anchor_landings, item.limit_fact)));
+        out.push_back(
+            count_clock(Clock::landings,
+                        *limit.landings,
+                        state.landings,
+                        count_anchor(work, at_work, limit.anchor_landings, item.limit_fact)));
     }
     if (limit.starts) {
         const Renewed* work = renewal(item, Clock::starts);
         const auto at_work = work != nullptr ? work->starts : std::nullopt;
-        out.push_back(count_clock(Clock::starts, *limit.starts, state.starts,
-                                  count_anchor(work, at_work, limit.anchor_starts, item.limit_fact)));
+        out.push_back(
+            count_clock(Clock::starts,
+                        *limit.starts,
+                        state.starts,
+                        count_anchor(work, at_work, limit.anchor_starts, item.limit_fact)));
     }
     return out;
 }
@@ -121,15 +138,20 @@ struct Anchored {
 bool ClockDue::passed() const {
     if (!known) return false;
     switch (clock) {
-        case Clock::hours: return left.seconds < 0;
-        case Clock::calendar: return days_left < 0;
+        case Clock::hours:
+            return left.seconds < 0;
+        case Clock::calendar:
+            return days_left < 0;
         case Clock::landings:
-        case Clock::starts: return left_count.value < 0;
+        case Clock::starts:
+            return left_count.value < 0;
     }
     return false;
 }
 
-bool ItemDue::mandatory() const { return limit_class != facts::LimitClass::recommended; }
+bool ItemDue::mandatory() const {
+    return limit_class != facts::LimitClass::recommended;
+}
 
 std::vector<ItemDue> due_items(const AircraftState& state, Date today) {
     std::vector<ItemDue> out;

@@ -1,8 +1,11 @@
 // What is due, at which hours and on which day, and why.
 //
-// A limit may hold hours, calendar months and counts; the item is due at the sooner of them. Each clock
-// counts from its last renewal, or from the anchor its limit names. Remaining plus used is the limit,
-// exactly. A calendar limit runs through its day: on the day itself there are 0 days left, and the next
+// A limit may hold hours, calendar months and counts; the item is due at the sooner of them. Each
+// clock
+// counts from its last renewal, or from the anchor its limit names. Remaining plus used is the
+// limit,
+// exactly. A calendar limit runs through its day: on the day itself there are 0 days left, and the
+// next
 // day it is passed.
 #pragma once
 
@@ -16,18 +19,18 @@ namespace twoclocks::limits {
 
 /// Where a clock counts from.
 enum class CountsFrom : std::uint8_t {
-    work,        // a recorded renewal
-    anchor,      // the anchor the limit names
-    assumed,     // unknown, so the earliest it could be
-    unknown      // nothing to count from
+    work,     // a recorded renewal
+    anchor,   // the anchor the limit names
+    assumed,  // unknown, so the earliest it could be
+    unknown   // nothing to count from
 };
 
 /// One clock of one item.
 struct ClockDue {
     facts::Clock clock{facts::Clock::hours};
     CountsFrom counts_from{CountsFrom::unknown};
-    bool known{false};              // figures below hold
-    bool estimated{false};          // the total at the renewal is an estimate: for planning only
+    bool known{false};      // figures below hold
+    bool estimated{false};  // the total at the renewal is an estimate: for planning only
     base::Id anchor_fact;
     base::Date anchor_on;           // calendar
     base::Date due_on;              // calendar
@@ -53,7 +56,7 @@ struct ItemDue {
     std::string name;
     facts::ItemRole role{facts::ItemRole::other};
     facts::LimitClass limit_class{facts::LimitClass::programme};
-    std::vector<ClockDue> clocks;   // empty: no limit is recorded
+    std::vector<ClockDue> clocks;  // empty: no limit is recorded
     std::string source;
     std::string revision;
     base::Id limit_fact;
@@ -65,13 +68,18 @@ struct ItemDue {
 
 /// Every item of an aircraft with its clocks on a day.
 /// Units: seconds, days, counts. Errors: none; what cannot be known is marked unknown.
-/// Source: intervals run from completion (14 CFR 91.409(b) for work done early); anchors, common practice.
-[[nodiscard]] std::vector<ItemDue> due_items(const timeline::AircraftState& state, base::Date today);
+/// Source: intervals run from completion (14 CFR 91.409(b) for work done early); anchors, common
+/// practice.
+[[nodiscard]] std::vector<ItemDue> due_items(const timeline::AircraftState& state,
+                                             base::Date today);
 
-/// The day that comes `times` intervals after an anchor. Programme intervals add from their anchor and
+/// The day that comes `times` intervals after an anchor. Programme intervals add from their anchor
+/// and
 /// never chain: two months from 31 January is 31 March, though one month is 29 February.
 /// Units: months. Range: times 1 to 1,000. Errors: none. Source: our choice, see date.hpp.
-[[nodiscard]] base::Date occurrence(base::Date anchor, std::int32_t months, std::int32_t times,
+[[nodiscard]] base::Date occurrence(base::Date anchor,
+                                    std::int32_t months,
+                                    std::int32_t times,
                                     base::CalendarRule rule);
 
 /// The clock of an item with this name, if it has one.

@@ -37,17 +37,25 @@ base::Problems check_reading(const AircraftState& state, FlightTime reads, Date 
     }
     const UsagePoint entered{on, reads - meter->reads + meter->total, {}};
     const FlightTime offset = meter->total - meter->reads;
+    const UsagePoint* before = nullptr;
+    const UsagePoint* after = nullptr;
     for (const UsagePoint& point : state.usage) {
-        const base::Arg shown = base::hours_used_arg(point.total - offset);
-        if (point.on <= on && point.on >= meter->fitted_on && point.total > entered.total) {
-            return {at_field("reads", Trouble::entry_falls, {shown, base::day_arg(point.on)})};
-        }
-        if (point.on > on && point.total < entered.total) {
-            return {at_field("reads", Trouble::entry_above_later, {shown, base::day_arg(point.on)})};
-        }
-        const bool fast = point.on <= on ? too_fast(point, entered) : too_fast(entered, point);
-        if (fast) return {at_field("reads", Trouble::entry_too_fast, {shown, base::day_arg(point.on)})};
+        if (point.on <= on) before = &point;
+        if (point.on > on && after == nullptr) after = &point;
     }
+    const auto refuse = [&](Trouble code, const UsagePoint& point) {
+        return base::Problems{at_field(
+            "reads", code, {base::hours_used_arg(point.total - offset), base::day_arg(point.on)})};
+    };
+    // The series never falls, so its neighbours on either side stand for all of it.
+    if (before != nullptr && before->total > entered.total)
+        return refuse(Trouble::entry_falls, *before);
+    if (after != nullptr && after->total < entered.total)
+        return refuse(Trouble::entry_above_later, *after);
+    if (before != nullptr && too_fast(*before, entered))
+        return refuse(Trouble::entry_too_fast, *before);
+    if (after != nullptr && too_fast(entered, *after))
+        return refuse(Trouble::entry_too_fast, *after);
     return {};
 }
 

@@ -5,14 +5,18 @@
 
 namespace twoclocks::timeline {
 
-/// Problems of a new reading of the meter in use. A falling meter is refused: if the meter was changed,
+/// Problems of a new reading of the meter in use. A falling meter is refused: if the meter was
+/// changed,
 /// that is a record of its own.
-/// Units: hours as the meter shows them. Range: not before the meter, not after today, not more than
+/// Units: hours as the meter shows them. Range: not before the meter, not after today, not more
+/// than
 /// 24 hours a day since the reading before or until the one after.
 /// Errors: entry_no_meter, entry_day_ahead, entry_before_meter, entry_falls, entry_above_later,
 /// entry_too_fast; field is `reads` or `date`.
 /// Source: common practice, no source; 24 hours in a day.
-[[nodiscard]] base::Problems check_reading(const AircraftState& state, base::FlightTime reads, base::Date on,
+[[nodiscard]] base::Problems check_reading(const AircraftState& state,
+                                           base::FlightTime reads,
+                                           base::Date on,
                                            base::Date today);
 
 /// The meter to read: the last one fitted; null when there is none.

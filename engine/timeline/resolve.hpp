@@ -3,7 +3,8 @@
 // The hard question: which record wins when two people changed the same one on two phones? None by
 // itself. Order is by which id replaces which, never by clocks: a head is a version that nothing
 // replaces. One head is settled. Several heads are an open question; until a person answers, every
-// quantity takes the value that gives less life (see safer.hpp). An answer counts once all it keeps is
+// quantity takes the value that gives less life (see safer.hpp). An answer counts once all it
+// keeps is
 // here; two answers that disagree leave the question open.
 #pragma once
 
@@ -21,12 +22,12 @@ struct Head {
 
 /// One record with all its versions.
 struct Record {
-    base::Id root;                    // id of the first version: also the id of a meter or item it added
+    base::Id root;  // id of the first version: also the id of a meter or item it added
     const facts::Fact* first{nullptr};
-    std::vector<Head> heads;          // after answers
-    bool open{false};                 // more than one head
-    bool withdrawn{false};            // settled, and taken back
-    facts::Body in_use;               // the single head, or the safer of several; unset when withdrawn
+    std::vector<Head> heads;  // after answers
+    bool open{false};         // more than one head, not all of them withdrawals
+    bool withdrawn{false};    // settled, and taken back
+    facts::Body in_use;       // the single head, or the safer of several; unset when withdrawn
 };
 
 /// Answers about one aircraft, and which versions they drop.

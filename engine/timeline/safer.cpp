@@ -7,7 +7,8 @@ namespace {
 
 using facts::Body;
 
-/// The smaller of two values that may be missing; a missing limit is no limit, so the other one counts.
+/// The smaller of two values that may be missing; a missing limit is no limit, so the other one
+/// counts.
 template <class T>
 [[nodiscard]] std::optional<T> least(const std::optional<T>& left, const std::optional<T>& right) {
     if (!left) return right;
@@ -17,13 +18,15 @@ template <class T>
 
 /// The smaller of two anchors; a missing one is unknown and so counts from the earliest.
 template <class T>
-[[nodiscard]] std::optional<T> least_anchor(const std::optional<T>& left, const std::optional<T>& right) {
+[[nodiscard]] std::optional<T> least_anchor(const std::optional<T>& left,
+                                            const std::optional<T>& right) {
     if (!left || !right) return std::nullopt;
     return std::min(*left, *right);
 }
 
 template <class T>
-[[nodiscard]] std::optional<T> greatest(const std::optional<T>& left, const std::optional<T>& right) {
+[[nodiscard]] std::optional<T> greatest(const std::optional<T>& left,
+                                        const std::optional<T>& right) {
     if (!left) return right;
     if (!right) return left;
     return std::max(*left, *right);
@@ -60,12 +63,14 @@ void join(facts::MeterFitted& into, const facts::MeterFitted& other) {
 }
 
 /// The clocks that both renewals renew; an empty list stands for all.
-[[nodiscard]] std::optional<facts::Renewal> common(const facts::Renewal& left, const facts::Renewal& right) {
+[[nodiscard]] std::optional<facts::Renewal> common(const facts::Renewal& left,
+                                                   const facts::Renewal& right) {
     if (left.clocks.empty()) return right;
     if (right.clocks.empty()) return left;
     facts::Renewal out{left.item, {}};
     for (const facts::Clock clock : left.clocks) {
-        const bool both = std::find(right.clocks.begin(), right.clocks.end(), clock) != right.clocks.end();
+        const bool both =
+            std::find(right.clocks.begin(), right.clocks.end(), clock) != right.clocks.end();
         if (both) out.clocks.push_back(clock);
     }
     if (out.clocks.empty()) return std::nullopt;
@@ -94,7 +99,8 @@ void join(facts::OutOfService& into, const facts::OutOfService& other) {
     into.until = least(into.until, other.until);
 }
 
-/// Earliest is safer where an interval starts here; a parked spell and a plan are safer starting late.
+/// Earliest is safer where an interval starts here; a parked spell and a plan are safer starting
+/// late.
 [[nodiscard]] bool later_start_is_safer(const facts::Fields& fields) {
     return std::holds_alternative<facts::OutOfService>(fields);
 }
@@ -107,12 +113,13 @@ void join(facts::OutOfService& into, const facts::OutOfService& other) {
 }
 
 void join_bodies(Body& into, const Body& other) {
-    into.on = later_start_is_safer(into.fields) ? std::max(into.on, other.on) : std::min(into.on, other.on);
+    into.on = later_start_is_safer(into.fields) ? std::max(into.on, other.on)
+                                                : std::min(into.on, other.on);
     if (into.fields.index() != other.fields.index()) return;
     std::visit(
         [&](auto& mine) {
             using Kind = std::remove_reference_t<decltype(mine)>;
-            if constexpr (requires(Kind& left, const Kind& right) { join(left, right); }) {
+            if constexpr (requires(Kind & left, const Kind& right) { join(left, right); }) {
                 join(mine, *std::get_if<Kind>(&other.fields));
             }
         },
@@ -125,7 +132,8 @@ std::optional<Body> safer(const std::vector<const Body*>& bodies, bool one_takes
     if (bodies.empty()) return std::nullopt;
     Body out = *bodies.front();
     if (one_takes_it_back && safer_undone(out.fields)) return std::nullopt;
-    for (const Body* body : bodies) join_bodies(out, *body);
+    for (const Body* body : bodies)
+        join_bodies(out, *body);
     return out;
 }
 

@@ -10,15 +10,18 @@ namespace twoclocks::timeline {
 
 /// The safer of several bodies of one kind, or nothing when the safer is that it never happened.
 ///   reading         highest reading, earliest day, highest counts
-///   limit           shortest hours, months and counts; earliest anchor; strictest class; exact rule;
+///   limit           shortest hours, months and counts; earliest anchor; strictest class; exact
+/// rule;
 ///                   a withdrawal beside it leaves the limit standing
 ///   meter           highest total for the same reading, earliest day
-///   work done       not done when one version takes it back; else what all renew, at the lowest total
+///   work done       not done when one version takes it back; else what all renew, at the lowest
+/// total
 ///                   and the earliest day
 ///   usage planned   most hours a month
 ///   out of service  in service when one version takes it back; else the shortest spell
 ///   the others      have no safe side: the first version, and the record stays an open question
-/// Units: as fact.hpp. Errors: none. Source: our choice, remaining is never more than any one answer gives.
+/// Units: as fact.hpp. Errors: none. Source: our choice, remaining is never more than any one
+/// answer gives.
 [[nodiscard]] std::optional<facts::Body> safer(const std::vector<const facts::Body*>& bodies,
                                                bool one_takes_it_back);
 

@@ -38,11 +38,13 @@ void fold_question(const Record& record, AircraftState& state) {
     if (!record.open) return;
     Question question;
     question.root = record.root;
-    const bool one_id = std::all_of(record.heads.begin(), record.heads.end(), [&](const Head& head) {
-        return head.fact->id == record.heads.front().fact->id;
-    });
+    const bool one_id =
+        std::all_of(record.heads.begin(), record.heads.end(), [&](const Head& head) {
+            return head.fact->id == record.heads.front().fact->id;
+        });
     question.kind = one_id ? QuestionKind::same_id : QuestionKind::versions;
-    for (const Head& head : record.heads) question.sides.push_back(head.fact);
+    for (const Head& head : record.heads)
+        question.sides.push_back(head.fact);
     if (!record.withdrawn) question.in_use = record.in_use;
     question.no_safe_side = !comparable(record);
     state.questions.push_back(std::move(question));
@@ -51,10 +53,12 @@ void fold_question(const Record& record, AircraftState& state) {
 void fold_cautions(const Record& record, Date today, AircraftState& state) {
     const std::int64_t far_ahead = (static_cast<std::int64_t>(today.day_number) + 2) * ms_per_day;
     if (record.first->stamp.wall_ms > far_ahead) {
-        state.cautions.push_back({Trouble::stamp_far_ahead, {base::day_arg(record.first->body.on)}, record.root});
+        state.cautions.push_back(
+            {Trouble::stamp_far_ahead, {base::day_arg(record.first->body.on)}, record.root});
     }
     const bool newer = std::any_of(record.heads.begin(), record.heads.end(), [](const Head& head) {
-        return head.body != nullptr && std::holds_alternative<facts::UnknownKind>(head.body->fields);
+        return head.body != nullptr &&
+               std::holds_alternative<facts::UnknownKind>(head.body->fields);
     });
     if (newer) ++state.unknown_records;
 }
@@ -73,8 +77,10 @@ void fold_cautions(const Record& record, Date today, AircraftState& state) {
 
 [[nodiscard]] ItemState* find_item(AircraftState& state, const facts::Body& body) {
     if (body.about.size() < 2) return nullptr;
-    const auto found = std::find_if(state.items.begin(), state.items.end(),
-                                    [&](const ItemState& item) { return item.id == body.about[1]; });
+    const auto found =
+        std::find_if(state.items.begin(), state.items.end(), [&](const ItemState& item) {
+            return item.id == body.about[1];
+        });
     return found == state.items.end() ? nullptr : &*found;
 }
 
@@ -93,11 +99,13 @@ void fold_identity(const std::vector<const Record*>& records, Date today, Aircra
     }
     for (const Record* record : records) {
         const auto* changed = std::get_if<facts::AircraftChanged>(&record->in_use.fields);
-        if (changed != nullptr && record->in_use.on <= today) state.registration = changed->registration;
+        if (changed != nullptr && record->in_use.on <= today)
+            state.registration = changed->registration;
     }
 }
 
-/// The strictest of a limit in force and one that records disagree about. An anchor that one of them
+/// The strictest of a limit in force and one that records disagree about. An anchor that one of
+/// them
 /// lacks is the earlier of the other's and the manufacture.
 void tighten(ItemState& item, const Record& record, const std::optional<Date>& manufactured) {
     facts::Body in_force = record.in_use;
@@ -105,7 +113,8 @@ void tighten(ItemState& item, const Record& record, const std::optional<Date>& m
     const std::optional<facts::Body> both = safer({&record.in_use, &in_force}, false);
     std::optional<Date> earliest = item.limit ? item.limit->anchor_on : std::nullopt;
     for (const Head& head : record.heads) {
-        const auto* limit = head.body == nullptr ? nullptr : std::get_if<facts::LimitSet>(&head.body->fields);
+        const auto* limit =
+            head.body == nullptr ? nullptr : std::get_if<facts::LimitSet>(&head.body->fields);
         if (limit == nullptr || !limit->anchor_on) continue;
         earliest = earliest ? std::min(*earliest, *limit->anchor_on) : *limit->anchor_on;
     }
@@ -148,18 +157,21 @@ void fold_limits(const std::vector<const Record*>& records, Date today, Aircraft
 void fold_items(const std::vector<const Record*>& records, Date today, AircraftState& state) {
     for (const Record* record : records) {
         if (const auto* item = std::get_if<facts::ItemAdded>(&record->in_use.fields)) {
-            state.items.push_back({record->root, item->name, item->role, item->chapter, std::nullopt, {}, {}});
+            state.items.push_back(
+                {record->root, item->name, item->role, item->chapter, std::nullopt, {}, {}});
         }
     }
     for (const Record* record : records) {
         ItemState* item = find_item(state, record->in_use);
         if (item == nullptr || record->in_use.on > today) continue;
-        if (const auto* changed = std::get_if<facts::ItemChanged>(&record->in_use.fields)) item->name = changed->name;
+        if (const auto* changed = std::get_if<facts::ItemChanged>(&record->in_use.fields))
+            item->name = changed->name;
     }
     fold_limits(records, today, state);
 }
 
-/// The last total recorded on or before a day: not more than the true one, so a limit falls due earlier.
+/// The last total recorded on or before a day: not more than the true one, so a limit falls due
+/// earlier.
 [[nodiscard]] std::optional<base::FlightTime> total_by(const UsageSeries& usage, Date on) {
     std::optional<base::FlightTime> out;
     for (const UsagePoint& point : usage) {
@@ -168,27 +180,44 @@ void fold_items(const std::vector<const Record*>& records, Date today, AircraftS
     return out;
 }
 
+/// A figure that the later work lacks stays that of the work before: earlier, so never more life.
+void take_over(std::optional<Renewed>& last, Renewed next) {
+    if (last && !next.total) {
+        next.total = last->total;
+        next.total_estimated = last->total.has_value();
+    }
+    if (last && !next.landings) next.landings = last->landings;
+    if (last && !next.starts) next.starts = last->starts;
+    last = next;
+}
+
 void renew(ItemState& item, const facts::Renewal& renewal, const Renewed& renewed) {
-    constexpr std::array all{facts::Clock::hours, facts::Clock::calendar, facts::Clock::landings,
-                             facts::Clock::starts};
+    constexpr std::array all{
+        facts::Clock::hours, facts::Clock::calendar, facts::Clock::landings, facts::Clock::starts};
     for (const facts::Clock clock : all) {
-        const bool named = renewal.clocks.empty() || std::find(renewal.clocks.begin(), renewal.clocks.end(), clock) !=
-                                                         renewal.clocks.end();
-        if (named) item.renewed[static_cast<std::size_t>(clock)] = renewed;
+        const bool named =
+            renewal.clocks.empty() ||
+            std::find(renewal.clocks.begin(), renewal.clocks.end(), clock) != renewal.clocks.end();
+        if (named) take_over(item.renewed[static_cast<std::size_t>(clock)], renewed);
     }
 }
 
 [[nodiscard]] bool lacks_total(const Record& record) {
     return std::any_of(record.heads.begin(), record.heads.end(), [](const Head& head) {
-        const auto* work = head.body == nullptr ? nullptr : std::get_if<facts::WorkDone>(&head.body->fields);
+        const auto* work =
+            head.body == nullptr ? nullptr : std::get_if<facts::WorkDone>(&head.body->fields);
         return work != nullptr && !work->total;
     });
 }
 
-void fold_work(const Record& record, const facts::WorkDone& work, Date today, AircraftState& state) {
+void fold_work(const Record& record,
+               const facts::WorkDone& work,
+               Date today,
+               AircraftState& state) {
     const Date on = record.in_use.on;
     if (latest_day(record) > today) {
-        state.cautions.push_back({Trouble::work_ahead, {base::day_arg(latest_day(record))}, record.root});
+        state.cautions.push_back(
+            {Trouble::work_ahead, {base::day_arg(latest_day(record))}, record.root});
         return;
     }
     Renewed renewed{on, work.total, false, work.landings, work.starts, record.root};
@@ -207,7 +236,8 @@ void fold_work(const Record& record, const facts::WorkDone& work, Date today, Ai
 void fold_rest(const std::vector<const Record*>& records, Date today, AircraftState& state) {
     for (const Record* record : records) {
         const facts::Body& body = record->in_use;
-        if (const auto* work = std::get_if<facts::WorkDone>(&body.fields)) fold_work(*record, *work, today, state);
+        if (const auto* work = std::get_if<facts::WorkDone>(&body.fields))
+            fold_work(*record, *work, today, state);
         if (const auto* spell = std::get_if<facts::OutOfService>(&body.fields)) {
             state.spells.push_back({body.on, spell->until, spell->why, record->root});
         }

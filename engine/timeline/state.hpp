@@ -4,7 +4,8 @@
 //   A meter that falls: both readings are kept, the higher total stands until a person answers.
 //   A reading dated after today: it counts (used is never understated) and a caution says so.
 //   Work dated after today: it has not been done.
-//   Work without the total time: unknown to the record; the last total recorded on or before that day
+//   Work without the total time: unknown to the record; the last total recorded on or before that
+// day
 //   that nobody disputes serves planning only and is marked as an estimate.
 //   An anchor nobody knows: the earliest it could be, marked as assumed.
 #pragma once
@@ -81,19 +82,19 @@ struct StatedPlan {
 };
 
 enum class QuestionKind : std::uint8_t {
-    same_id,        // one id, two contents
-    versions,       // a record was changed in two ways
-    falling,        // a later reading is lower
-    too_fast        // more than 24 hours a day between two readings
+    same_id,   // one id, two contents
+    versions,  // a record was changed in two ways
+    falling,   // a later reading is lower
+    too_fast   // more than 24 hours a day between two readings
 };
 
 /// Facts that cannot all be right, waiting for a person.
 struct Question {
     QuestionKind kind{};
-    base::Id root;                       // the record, for same_id and versions
+    base::Id root;  // the record, for same_id and versions
     std::vector<const facts::Fact*> sides;
-    std::optional<facts::Body> in_use;   // the safer value; none when it is that nothing happened
-    bool no_safe_side{false};            // the aircraft shows unknown
+    std::optional<facts::Body> in_use;  // the safer value; none when it is that nothing happened
+    bool no_safe_side{false};           // the aircraft shows unknown
 };
 
 /// Something to look at that stops nothing.
@@ -111,9 +112,9 @@ struct AircraftState {
     std::optional<base::Date> manufactured;
     bool invented{false};
     bool withdrawn{false};
-    std::vector<MeterState> meters;      // oldest first; the last is the one to read
+    std::vector<MeterState> meters;  // oldest first; the last is the one to read
     UsageSeries usage;
-    UsageSeries certain;                 // of it, what no open question touches: for estimates
+    UsageSeries certain;  // of it, what no open question touches: for estimates
     std::optional<base::Count> landings;
     std::optional<base::Count> starts;
     std::vector<ItemState> items;
@@ -121,16 +122,19 @@ struct AircraftState {
     std::optional<StatedPlan> plan;
     std::vector<Question> questions;
     std::vector<Caution> cautions;
-    std::int32_t unknown_records{0};     // written by a newer version: what is due is not known
+    std::int32_t unknown_records{0};  // written by a newer version: what is due is not known
 };
 
 /// State of one aircraft on a day.
 /// Units: as fact.hpp. Errors: none; what does not add up is a question or a caution.
 /// Source: common practice, no source, for total time through meter changes.
-[[nodiscard]] AircraftState replay(const facts::Journal& journal, base::Id aircraft, base::Date today);
+[[nodiscard]] AircraftState replay(const facts::Journal& journal,
+                                   base::Id aircraft,
+                                   base::Date today);
 
 /// State of every aircraft on a day, in order of id, without those that were withdrawn.
 /// Units: as fact.hpp. Errors: none. Source: our choice.
-[[nodiscard]] std::vector<AircraftState> replay_fleet(const facts::Journal& journal, base::Date today);
+[[nodiscard]] std::vector<AircraftState> replay_fleet(const facts::Journal& journal,
+                                                      base::Date today);
 
 }  // namespace twoclocks::timeline

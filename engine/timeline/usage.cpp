@@ -21,33 +21,47 @@ struct Sample {
     bool is_certain{true};
 };
 
-[[nodiscard]] const facts::Fact* head_of(const Record& record) { return record.heads.front().fact; }
+[[nodiscard]] const facts::Fact* head_of(const Record& record) {
+    return record.heads.front().fact;
+}
 
 [[nodiscard]] MeterState* find_meter(AircraftState& state, base::Id id) {
-    const auto found = std::find_if(state.meters.begin(), state.meters.end(),
+    const auto found = std::find_if(state.meters.begin(),
+                                    state.meters.end(),
                                     [&](const MeterState& meter) { return meter.id == id; });
     return found == state.meters.end() ? nullptr : &*found;
 }
 
 /// Fills the meters; `open` takes those that records disagree about.
-void fold_meters(const std::vector<Record>& records, AircraftState& state, std::vector<Sample>& samples,
+void fold_meters(const std::vector<Record>& records,
+                 AircraftState& state,
+                 std::vector<Sample>& samples,
                  std::vector<base::Id>& open) {
     for (const Record& record : records) {
         const auto* meter = std::get_if<facts::MeterFitted>(&record.in_use.fields);
         if (record.withdrawn || meter == nullptr) continue;
-        state.meters.push_back({record.root, meter->name, meter->drive, record.in_use.on, meter->reads,
-                                meter->total, std::nullopt, std::nullopt});
+        state.meters.push_back({record.root,
+                                meter->name,
+                                meter->drive,
+                                record.in_use.on,
+                                meter->reads,
+                                meter->total,
+                                std::nullopt,
+                                std::nullopt});
         if (record.open) open.push_back(record.root);
         samples.push_back(
             {{record.in_use.on, meter->total, record.root}, head_of(record), false, !record.open});
     }
-    std::stable_sort(state.meters.begin(), state.meters.end(), [](const auto& left, const auto& right) {
-        return left.fitted_on < right.fitted_on;
-    });
+    std::stable_sort(
+        state.meters.begin(), state.meters.end(), [](const auto& left, const auto& right) {
+            return left.fitted_on < right.fitted_on;
+        });
 }
 
 void note_last(MeterState& meter, Date on, FlightTime reads) {
-    if (meter.last_on && (*meter.last_on > on || (*meter.last_on == on && *meter.last_reads > reads))) return;
+    if (meter.last_on &&
+        (*meter.last_on > on || (*meter.last_on == on && *meter.last_reads > reads)))
+        return;
     meter.last_on = on;
     meter.last_reads = reads;
 }
@@ -57,19 +71,25 @@ void raise_to(std::optional<T>& into, const std::optional<T>& value) {
     if (value && (!into || *value > *into)) into = value;
 }
 
-void fold_reading(const Record& record, const facts::Reading& reading, Date today, AircraftState& state,
-                  std::vector<Sample>& samples, const std::vector<base::Id>& open) {
+void fold_reading(const Record& record,
+                  const facts::Reading& reading,
+                  Date today,
+                  AircraftState& state,
+                  std::vector<Sample>& samples,
+                  const std::vector<base::Id>& open) {
     const facts::Body& body = record.in_use;
     MeterState* meter = body.about.size() > 1 ? find_meter(state, body.about[1]) : nullptr;
     raise_to(state.landings, reading.landings);
     raise_to(state.starts, reading.starts);
     if (meter == nullptr) {
-        state.cautions.push_back({Trouble::reading_without_meter, {base::day_arg(body.on)}, record.root});
+        state.cautions.push_back(
+            {Trouble::reading_without_meter, {base::day_arg(body.on)}, record.root});
         return;
     }
     if (body.on < meter->fitted_on) {
-        state.cautions.push_back(
-            {Trouble::reading_before_meter, {base::day_arg(body.on), base::day_arg(meter->fitted_on)}, record.root});
+        state.cautions.push_back({Trouble::reading_before_meter,
+                                  {base::day_arg(body.on), base::day_arg(meter->fitted_on)},
+                                  record.root});
     }
     if (body.on > today) {
         state.cautions.push_back({Trouble::reading_ahead, {base::day_arg(body.on)}, record.root});
@@ -77,16 +97,22 @@ void fold_reading(const Record& record, const facts::Reading& reading, Date toda
     note_last(*meter, body.on, reading.reads);
     const FlightTime total = reading.reads - meter->reads + meter->total;
     const bool meter_is_open = std::find(open.begin(), open.end(), meter->id) != open.end();
-    samples.push_back({{body.on, total, record.root}, head_of(record), true, !record.open && !meter_is_open});
+    samples.push_back(
+        {{body.on, total, record.root}, head_of(record), true, !record.open && !meter_is_open});
 }
 
-/// Totals that a work names. Of versions that disagree the highest on the earliest day stands for the
+/// Totals that a work names. Of versions that disagree the highest on the earliest day stands for
+/// the
 /// aircraft, even where the work itself counts as not done.
-void fold_work_total(const Record& record, Date today, AircraftState& state, std::vector<Sample>& samples) {
+void fold_work_total(const Record& record,
+                     Date today,
+                     AircraftState& state,
+                     std::vector<Sample>& samples) {
     std::optional<FlightTime> total;
     Date on = today;
     for (const Head& head : record.heads) {
-        const auto* work = head.body == nullptr ? nullptr : std::get_if<facts::WorkDone>(&head.body->fields);
+        const auto* work =
+            head.body == nullptr ? nullptr : std::get_if<facts::WorkDone>(&head.body->fields);
         if (work == nullptr || head.body->on > today) continue;
         raise_to(state.landings, work->landings);
         raise_to(state.starts, work->starts);
@@ -96,8 +122,11 @@ void fold_work_total(const Record& record, Date today, AircraftState& state, std
     if (total) samples.push_back({{on, *total, record.root}, head_of(record), false, !record.open});
 }
 
-void fold_samples(const std::vector<Record>& records, Date today, AircraftState& state,
-                  std::vector<Sample>& samples, const std::vector<base::Id>& open) {
+void fold_samples(const std::vector<Record>& records,
+                  Date today,
+                  AircraftState& state,
+                  std::vector<Sample>& samples,
+                  const std::vector<base::Id>& open) {
     for (const Record& record : records) {
         fold_work_total(record, today, state, samples);
         if (record.withdrawn) continue;
@@ -113,16 +142,18 @@ void fold_samples(const std::vector<Record>& records, Date today, AircraftState&
 }
 
 /// Two samples that cannot both be right: a question between readings, else a caution.
-void disagree(QuestionKind kind, Sample& earlier, Sample& later, AircraftState& state) {
+void disagree(QuestionKind kind, const Sample& earlier, const Sample& later, AircraftState& state) {
     if (earlier.is_reading && later.is_reading) {
-        earlier.is_certain = later.is_certain = false;
         state.questions.push_back({kind, {}, {earlier.fact, later.fact}, std::nullopt, false});
         return;
     }
-    const Trouble code = kind == QuestionKind::falling ? Trouble::total_falls : Trouble::total_jumps;
+    const Trouble code =
+        kind == QuestionKind::falling ? Trouble::total_falls : Trouble::total_jumps;
     state.cautions.push_back({code,
-                              {base::hours_used_arg(earlier.point.total), base::day_arg(earlier.point.on),
-                               base::hours_used_arg(later.point.total), base::day_arg(later.point.on)},
+                              {base::hours_used_arg(earlier.point.total),
+                               base::day_arg(earlier.point.on),
+                               base::hours_used_arg(later.point.total),
+                               base::day_arg(later.point.on)},
                               later.point.fact});
 }
 
@@ -133,9 +164,9 @@ void disagree(QuestionKind kind, Sample& earlier, Sample& later, AircraftState& 
 
 /// Makes the series that never falls: the highest total so far stands. A total that falls does not
 /// extend it: it does not show that nothing was flown until its day.
-void fold_series(std::vector<Sample>& samples, AircraftState& state) {
-    Sample* highest = nullptr;
-    for (Sample& sample : samples) {
+void fold_series(const std::vector<Sample>& samples, AircraftState& state) {
+    const Sample* highest = nullptr;
+    for (const Sample& sample : samples) {
         if (highest != nullptr && sample.point.total < highest->point.total) {
             disagree(QuestionKind::falling, *highest, sample, state);
             continue;
@@ -146,8 +177,52 @@ void fold_series(std::vector<Sample>& samples, AircraftState& state) {
         highest = &sample;
         state.usage.push_back(sample.point);
     }
+}
+
+/// Seconds of total above a line that climbs 24 hours a day.
+[[nodiscard]] std::int64_t above_the_clock(const Sample& sample) {
+    return sample.point.total.seconds - sample.point.on.day_number * seconds_per_day;
+}
+
+/// The most and the least that the readings on one side of another come to.
+struct Extremes {
+    std::optional<FlightTime> total;
+    std::optional<std::int64_t> above;
+};
+
+/// Marks every reading that contradicts any other, not only its neighbour: whichever of them an
+/// answer drops, the others that it contradicts may be dropped next.
+void doubt_contradicted(std::vector<Sample>& samples) {
+    Extremes before;
+    for (Sample& sample : samples) {
+        if (!sample.is_reading) continue;
+        const std::int64_t above = above_the_clock(sample);
+        const bool falls = before.total && sample.point.total < *before.total;
+        if (falls || (before.above && above - *before.above > seconds_per_day)) {
+            sample.is_certain = false;
+        }
+        raise_to(before.total, std::optional{sample.point.total});
+        before.above = std::min(before.above.value_or(above), above);
+    }
+    Extremes after;
+    for (auto sample = samples.rbegin(); sample != samples.rend(); ++sample) {
+        if (!sample->is_reading) continue;
+        const std::int64_t above = above_the_clock(*sample);
+        const bool falls = after.total && sample->point.total > *after.total;
+        if (falls || (after.above && *after.above - above > seconds_per_day)) {
+            sample->is_certain = false;
+        }
+        after.total = std::min(after.total.value_or(sample->point.total), sample->point.total);
+        raise_to(after.above, std::optional{above});
+    }
+}
+
+/// Makes the series of totals that nobody disputes.
+void fold_certain(std::vector<Sample>& samples, AircraftState& state) {
+    doubt_contradicted(samples);
     for (const Sample& sample : samples) {
-        const bool falls = !state.certain.empty() && sample.point.total < state.certain.back().total;
+        const bool falls =
+            !state.certain.empty() && sample.point.total < state.certain.back().total;
         if (sample.is_certain && !falls) state.certain.push_back(sample.point);
     }
 }
@@ -160,6 +235,7 @@ void fold_usage(const std::vector<Record>& records, Date today, AircraftState& s
     fold_meters(records, state, samples, open_meters);
     fold_samples(records, today, state, samples, open_meters);
     fold_series(samples, state);
+    fold_certain(samples, state);
 }
 
 }  // namespace twoclocks::timeline

@@ -23,9 +23,11 @@ using forecast::RateBasis;
 /// The figure of one overhaul clock, with its why; unknown when there is none.
 [[nodiscard]] Figure overhaul_clock(const Assessed& aircraft, Clock which, Word title) {
     const limits::ItemDue* overhaul = overhaul_of(aircraft);
-    const limits::ClockDue* clock = overhaul == nullptr ? nullptr : limits::clock_of(*overhaul, which);
+    const limits::ClockDue* clock =
+        overhaul == nullptr ? nullptr : limits::clock_of(*overhaul, which);
     if (clock == nullptr) return figure({Word::unknown_figure, {}}, {{title, {}}, {}, {}});
-    return figure(left_message(*clock, aircraft.today), why_clock(aircraft, *overhaul, *clock, {title, {}}));
+    return figure(left_message(*clock, aircraft.today),
+                  why_clock(aircraft, *overhaul, *clock, {title, {}}));
 }
 
 [[nodiscard]] Why why_overhaul_date(const Assessed& aircraft, Word title) {
@@ -37,21 +39,26 @@ using forecast::RateBasis;
 }
 
 [[nodiscard]] Figure total_figure(const Assessed& aircraft) {
-    if (aircraft.state.usage.empty()) return figure({Word::say_no_reading_card, {}}, why_total(aircraft));
+    if (aircraft.state.usage.empty())
+        return figure({Word::say_no_reading_card, {}}, why_total(aircraft));
     const timeline::UsagePoint& last = aircraft.state.usage.back();
-    return figure({Word::say_total, {base::hours_used_arg(last.total), base::day_arg(last.on)}}, why_total(aircraft));
+    return figure({Word::say_total, {base::hours_used_arg(last.total), base::day_arg(last.on)}},
+                  why_total(aircraft));
 }
 
 [[nodiscard]] Figure rate_figure(const Assessed& aircraft) {
     const forecast::UsageRate& rate = aircraft.rate;
-    if (rate.basis == RateBasis::unknown) return figure({Word::say_no_rate_card, {}}, why_rate(aircraft));
+    if (rate.basis == RateBasis::unknown)
+        return figure({Word::say_no_rate_card, {}}, why_rate(aircraft));
     const Word word = rate.basis == RateBasis::measured ? Word::say_rate : Word::say_rate_stated;
-    return figure({word, {base::hours_used_arg(forecast::a_year(rate.likely))}}, why_rate(aircraft));
+    return figure({word, {base::hours_used_arg(forecast::a_year(rate.likely))}},
+                  why_rate(aircraft));
 }
 
 [[nodiscard]] Figure break_even_figure(const Assessed& aircraft) {
     const limits::ItemDue* overhaul = overhaul_of(aircraft);
-    const auto rate = overhaul == nullptr ? std::nullopt : forecast::break_even(*overhaul, aircraft.today);
+    const auto rate =
+        overhaul == nullptr ? std::nullopt : forecast::break_even(*overhaul, aircraft.today);
     if (!rate) return figure({Word::say_break_even_none, {}}, why_break_even(aircraft));
     return figure({Word::say_break_even, {base::hours_left_arg(*rate)}}, why_break_even(aircraft));
 }
@@ -76,20 +83,28 @@ using forecast::RateBasis;
     row.binding = projection.known ? edge_of(projection.binds) : Edge::none;
     row.source = source_of(item);
     row.is_overhaul = item.role == facts::ItemRole::overhaul;
+    const limits::ClockDue* shown_count = nullptr;
     for (const limits::ClockDue& clock : item.clocks) {
         Figure left = figure(left_message(clock, aircraft.today),
                              why_clock(aircraft, item, clock, {Word::why_item_left, {name}}));
         if (clock.clock == Clock::hours) row.hours_left = std::move(left);
         if (clock.clock == Clock::calendar) row.calendar_left = std::move(left);
-        if (edge_of(clock.clock) == Edge::count) row.count_left = std::move(left);
+        // Of landings and starts the one that is nearer, and one that is not known before any.
+        const bool nearer = shown_count == nullptr || !clock.known ||
+                            (shown_count->known && clock.left_count < shown_count->left_count);
+        if (edge_of(clock.clock) != Edge::count || !nearer) continue;
+        row.count_left = std::move(left);
+        shown_count = &clock;
     }
-    row.likely = figure(likely_message(projection), why_date(aircraft, place, {Word::why_item_date, {name}}));
+    row.likely = figure(likely_message(projection),
+                        why_date(aircraft, place, {Word::why_item_date, {name}}));
     return row;
 }
 
 [[nodiscard]] std::vector<DueRow> make_rows(const Assessed& aircraft) {
     std::vector<std::int32_t> order;
-    for (std::size_t place = 0; place < aircraft.items.size(); ++place) order.push_back(static_cast<std::int32_t>(place));
+    for (std::size_t place = 0; place < aircraft.items.size(); ++place)
+        order.push_back(static_cast<std::int32_t>(place));
     const auto day = [&](std::int32_t place) {
         constexpr base::Date never{100'000};
         return aircraft.projections[static_cast<std::size_t>(place)].likely.value_or(never);
@@ -102,7 +117,8 @@ using forecast::RateBasis;
         return day(left) < day(right);
     });
     std::vector<DueRow> rows;
-    for (const std::int32_t place : order) rows.push_back(make_row(aircraft, place));
+    for (const std::int32_t place : order)
+        rows.push_back(make_row(aircraft, place));
     return rows;
 }
 
@@ -110,16 +126,19 @@ using forecast::RateBasis;
     std::vector<Message> out;
     const timeline::AircraftState& state = aircraft.state;
     if (state.invented) out.push_back({Word::caution_invented, {}});
-    if (state.unknown_records > 0) out.push_back({Word::caution_newer, {base::whole_arg(state.unknown_records)}});
+    if (state.unknown_records > 0)
+        out.push_back({Word::caution_newer, {base::whole_arg(state.unknown_records)}});
     if (!state.usage.empty()) {
         const std::int32_t age_days = base::days_between(state.usage.back().on, aircraft.today);
-        if (age_days > old_reading_days) out.push_back({Word::caution_old_reading, {base::whole_arg(age_days)}});
+        if (age_days > old_reading_days)
+            out.push_back({Word::caution_old_reading, {base::whole_arg(age_days)}});
     }
     bool no_source = false;
     for (const limits::ItemDue& item : aircraft.items) {
         no_source = no_source || (!item.clocks.empty() && item.source.empty());
         for (const limits::ClockDue& clock : item.clocks) {
-            if (clock.estimated) out.push_back({Word::caution_estimate, {base::text_arg(item.name)}});
+            if (clock.estimated)
+                out.push_back({Word::caution_estimate, {base::text_arg(item.name)}});
         }
     }
     if (no_source) out.push_back({Word::caution_no_source, {}});
@@ -157,8 +176,13 @@ AircraftView make_aircraft_view(const Assessed& aircraft) {
 }
 
 std::vector<Why> whys_of(const AircraftView& view) {
-    std::vector<Why> out{view.answer.why,     view.hours_left.why, view.calendar_left.why, view.range.why,
-                         view.total_time.why, view.rate.why,       view.break_even.why};
+    std::vector<Why> out{view.answer.why,
+                         view.hours_left.why,
+                         view.calendar_left.why,
+                         view.range.why,
+                         view.total_time.why,
+                         view.rate.why,
+                         view.break_even.why};
     for (const DueRow& row : view.due) {
         for (const auto* left : {&row.hours_left, &row.calendar_left, &row.count_left}) {
             if (*left) out.push_back((*left)->why);

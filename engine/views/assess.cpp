@@ -24,13 +24,17 @@ using limits::ItemDue;
     State out = State::nothing_due;
     for (const ClockDue& clock : item.clocks) {
         if (!clock.passed()) continue;
-        const bool by_date_alone = clock.clock == Clock::calendar && !flown_after(state.usage, clock.due_on);
+        const bool by_date_alone =
+            clock.clock == Clock::calendar && !flown_after(state.usage, clock.due_on);
         out = std::max(out, by_date_alone ? State::before_next_flight : State::over);
     }
     return out;
 }
 
-[[nodiscard]] bool is_near(const ItemDue& item, const Projection& projection, Date today, std::int32_t days) {
+[[nodiscard]] bool is_near(const ItemDue& item,
+                           const Projection& projection,
+                           Date today,
+                           std::int32_t days) {
     if (projection.early && base::days_between(today, *projection.early) <= days) return true;
     return std::any_of(item.clocks.begin(), item.clocks.end(), [](const ClockDue& clock) {
         const bool counted = clock.clock == Clock::landings || clock.clock == Clock::starts;
@@ -38,18 +42,21 @@ using limits::ItemDue;
     });
 }
 
-[[nodiscard]] State item_state(const ItemDue& item, const Projection& projection,
-                               const timeline::AircraftState& state, Date today) {
+[[nodiscard]] State item_state(const ItemDue& item,
+                               const Projection& projection,
+                               const timeline::AircraftState& state,
+                               Date today) {
     if (item.clocks.empty()) return State::unknown;
     const State passed = passed_state(item, state);
     if (!item.mandatory()) {
-        const bool warn = passed != State::nothing_due || is_near(item, projection, today, due_days);
+        const bool warn =
+            passed != State::nothing_due || is_near(item, projection, today, due_days);
         return warn ? State::act : State::nothing_due;
     }
     if (passed != State::nothing_due) return passed;
     if (is_near(item, projection, today, due_days)) return State::due;
-    const bool all_known =
-        std::all_of(item.clocks.begin(), item.clocks.end(), [](const ClockDue& clock) { return clock.known; });
+    const bool all_known = std::all_of(
+        item.clocks.begin(), item.clocks.end(), [](const ClockDue& clock) { return clock.known; });
     if (!all_known) return State::unknown;
     const bool overhaul = item.role == facts::ItemRole::overhaul;
     if (overhaul && is_near(item, projection, today, overhaul_lead_days)) return State::act;
@@ -63,19 +70,26 @@ void assess_items(Assessed& out) {
         out.item_states.push_back(item_state(item, out.projections.back(), out.state, out.today));
         const auto here = static_cast<std::int32_t>(place);
         if (item.role == facts::ItemRole::overhaul && out.overhaul < 0) out.overhaul = here;
-        const bool worse = out.worst < 0 || out.item_states.back() > out.item_states[static_cast<std::size_t>(out.worst)];
+        const bool worse =
+            out.worst < 0 ||
+            out.item_states.back() > out.item_states[static_cast<std::size_t>(out.worst)];
         if (worse) out.worst = here;
     }
 }
 
 [[nodiscard]] bool hides_the_answer(const timeline::AircraftState& state) {
-    const auto no_safe_side = [](const timeline::Question& question) { return question.no_safe_side; };
-    return state.unknown_records > 0 || std::any_of(state.questions.begin(), state.questions.end(), no_safe_side);
+    const auto no_safe_side = [](const timeline::Question& question) {
+        return question.no_safe_side;
+    };
+    return state.unknown_records > 0 ||
+           std::any_of(state.questions.begin(), state.questions.end(), no_safe_side);
 }
 
 [[nodiscard]] State overall_state(const Assessed& aircraft) {
-    State out = aircraft.worst < 0 ? State::unknown : aircraft.item_states[static_cast<std::size_t>(aircraft.worst)];
-    const bool lacks = aircraft.overhaul < 0 || aircraft.state.usage.empty() || hides_the_answer(aircraft.state);
+    State out = aircraft.worst < 0 ? State::unknown
+                                   : aircraft.item_states[static_cast<std::size_t>(aircraft.worst)];
+    const bool lacks =
+        aircraft.overhaul < 0 || aircraft.state.usage.empty() || hides_the_answer(aircraft.state);
     if (lacks) out = std::max(out, State::unknown);
     return out;
 }
@@ -96,18 +110,25 @@ Assessed assess(timeline::AircraftState state, Date today) {
 
 base::Message state_word(State state) {
     switch (state) {
-        case State::nothing_due: return {base::Word::state_nothing_due, {}};
-        case State::act: return {base::Word::state_act, {}};
-        case State::unknown: return {base::Word::state_unknown, {}};
-        case State::due: return {base::Word::state_due, {}};
-        case State::before_next_flight: return {base::Word::state_before_flight, {}};
-        case State::over: return {base::Word::state_over, {}};
+        case State::nothing_due:
+            return {base::Word::state_nothing_due, {}};
+        case State::act:
+            return {base::Word::state_act, {}};
+        case State::unknown:
+            return {base::Word::state_unknown, {}};
+        case State::due:
+            return {base::Word::state_due, {}};
+        case State::before_next_flight:
+            return {base::Word::state_before_flight, {}};
+        case State::over:
+            return {base::Word::state_over, {}};
     }
     return {base::Word::state_unknown, {}};
 }
 
 const ItemDue* overhaul_of(const Assessed& aircraft) {
-    return aircraft.overhaul < 0 ? nullptr : &aircraft.items[static_cast<std::size_t>(aircraft.overhaul)];
+    return aircraft.overhaul < 0 ? nullptr
+                                 : &aircraft.items[static_cast<std::size_t>(aircraft.overhaul)];
 }
 
 }  // namespace twoclocks::views

@@ -9,7 +9,8 @@
 namespace twoclocks::views {
 
 /// How long before the early date of the overhaul a lead time has started to run.
-/// 26 weeks: a kit takes 21 to 24 weeks, so plan at least six months ahead; common practice, no source.
+/// 26 weeks: a kit takes 21 to 24 weeks, so plan at least six months ahead; common practice, no
+/// source.
 inline constexpr std::int32_t overhaul_lead_days = 26 * 7;
 
 /// How near a limit is called due. Our choice.
@@ -22,12 +23,12 @@ inline constexpr std::int32_t old_reading_days = 45;
 struct Assessed {
     timeline::AircraftState state;
     std::vector<limits::ItemDue> items;
-    std::vector<forecast::Projection> projections;   // one an item
-    std::vector<State> item_states;                  // one an item
+    std::vector<forecast::Projection> projections;  // one an item
+    std::vector<State> item_states;                 // one an item
     forecast::UsageRate rate;
     std::optional<forecast::FirstStop> first;
-    std::int32_t overhaul{-1};                       // place of the overhaul in items, -1 if none
-    std::int32_t worst{-1};                          // place of the item that sets the state, -1 if none
+    std::int32_t overhaul{-1};  // place of the overhaul in items, -1 if none
+    std::int32_t worst{-1};     // place of the item that sets the state, -1 if none
     State overall{State::unknown};
     base::Date today;
 };

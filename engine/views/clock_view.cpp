@@ -18,11 +18,13 @@ using facts::Clock;
 
 [[nodiscard]] std::int32_t left_permille(const limits::ClockDue& clock) {
     switch (clock.clock) {
-        case Clock::hours: return permille(clock.left.seconds, clock.limit_hours.seconds);
+        case Clock::hours:
+            return permille(clock.left.seconds, clock.limit_hours.seconds);
         case Clock::calendar:
             return permille(clock.days_left, base::days_between(clock.anchor_on, clock.due_on));
         case Clock::landings:
-        case Clock::starts: return permille(clock.left_count.value, clock.limit_count.value);
+        case Clock::starts:
+            return permille(clock.left_count.value, clock.limit_count.value);
     }
     return 0;
 }
@@ -32,11 +34,13 @@ using facts::Clock;
 base::Message left_message(const limits::ClockDue& clock, base::Date today) {
     if (!clock.known) return {Word::unknown_figure, {}};
     switch (clock.clock) {
-        case Clock::hours: return {Word::hours_figure, {base::hours_left_arg(clock.left)}};
+        case Clock::hours:
+            return {Word::hours_figure, {base::hours_left_arg(clock.left)}};
         case Clock::calendar:
             return {Word::span_figure, {base::span_arg(base::span_between(today, clock.due_on))}};
         case Clock::landings:
-        case Clock::starts: return {Word::count_figure, {base::whole_arg(clock.left_count.value)}};
+        case Clock::starts:
+            return {Word::count_figure, {base::whole_arg(clock.left_count.value)}};
     }
     return {Word::unknown_figure, {}};
 }

@@ -34,9 +34,11 @@ using facts::Clock;
     card.state_word = state_word(aircraft.overall);
     card.sentence = card_sentence(aircraft);
     const limits::ItemDue* overhaul = overhaul_of(aircraft);
-    card.hours = clock_view(overhaul == nullptr ? nullptr : limits::clock_of(*overhaul, Clock::hours), aircraft.today);
+    card.hours = clock_view(
+        overhaul == nullptr ? nullptr : limits::clock_of(*overhaul, Clock::hours), aircraft.today);
     card.calendar =
-        clock_view(overhaul == nullptr ? nullptr : limits::clock_of(*overhaul, Clock::calendar), aircraft.today);
+        clock_view(overhaul == nullptr ? nullptr : limits::clock_of(*overhaul, Clock::calendar),
+                   aircraft.today);
     card.box = life_box(aircraft);
     return card;
 }
@@ -45,7 +47,8 @@ using facts::Clock;
 
 FleetView make_fleet_view(const std::vector<Assessed>& fleet) {
     std::vector<const Assessed*> order;
-    for (const Assessed& aircraft : fleet) order.push_back(&aircraft);
+    for (const Assessed& aircraft : fleet)
+        order.push_back(&aircraft);
     std::stable_sort(order.begin(), order.end(), needs_me_before);
     FleetView view;
     for (const Assessed* aircraft : order) {

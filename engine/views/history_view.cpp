@@ -18,7 +18,9 @@ using timeline::QuestionKind;
     return std::holds_alternative<facts::Withdrawal>(fact.body.fields);
 }
 
-[[nodiscard]] bool is_answer(const Fact& fact) { return std::holds_alternative<facts::Answer>(fact.body.fields); }
+[[nodiscard]] bool is_answer(const Fact& fact) {
+    return std::holds_alternative<facts::Answer>(fact.body.fields);
+}
 
 [[nodiscard]] bool replaces(const Fact& later, const Fact& fact) {
     if (const auto* correction = std::get_if<facts::Correction>(&later.body.fields)) {
@@ -28,7 +30,9 @@ using timeline::QuestionKind;
     return withdrawal != nullptr && names(withdrawal->withdraws, fact);
 }
 
-[[nodiscard]] bool is_on(const HistoryRow& left, const HistoryRow& right) { return left.on > right.on; }
+[[nodiscard]] bool is_on(const HistoryRow& left, const HistoryRow& right) {
+    return left.on > right.on;
+}
 
 /// The words that name an aircraft: its first registration.
 [[nodiscard]] std::string registration_of(const Journal& journal, base::Id aircraft) {
@@ -49,10 +53,14 @@ using timeline::QuestionKind;
 
 [[nodiscard]] Word word_of(QuestionKind kind) {
     switch (kind) {
-        case QuestionKind::same_id: return Word::question_same_id;
-        case QuestionKind::versions: return Word::question_versions;
-        case QuestionKind::falling: return Word::question_falling;
-        case QuestionKind::too_fast: return Word::question_too_fast;
+        case QuestionKind::same_id:
+            return Word::question_same_id;
+        case QuestionKind::versions:
+            return Word::question_versions;
+        case QuestionKind::falling:
+            return Word::question_falling;
+        case QuestionKind::too_fast:
+            return Word::question_too_fast;
     }
     return Word::question_versions;
 }
@@ -94,7 +102,8 @@ HistoryRow make_history_row(const Journal& journal, const Fact& fact) {
 HistoryView make_history_view(const Journal& journal, base::Id aircraft, std::string registration) {
     HistoryView view;
     view.registration = std::move(registration);
-    const std::vector<const Fact*> facts = aircraft.empty() ? journal.in_order() : journal.about(aircraft);
+    const std::vector<const Fact*> facts =
+        aircraft.empty() ? journal.in_order() : journal.about(aircraft);
     for (auto fact = facts.rbegin(); fact != facts.rend(); ++fact) {
         view.rows.push_back(make_history_row(journal, **fact));
     }
@@ -128,7 +137,8 @@ LogView make_log_view(const Assessed& aircraft) {
     if (!meter.name.empty()) view.meter_name = {Word::meter_named, {base::text_arg(meter.name)}};
     view.last_reads = meter.last_reads ? meter.last_reads : meter.reads;
     view.last_on = meter.last_on ? meter.last_on : meter.fitted_on;
-    view.last = {Word::log_last, {base::hours_used_arg(*view.last_reads), base::day_arg(*view.last_on)}};
+    view.last = {Word::log_last,
+                 {base::hours_used_arg(*view.last_reads), base::day_arg(*view.last_on)}};
     return view;
 }
 

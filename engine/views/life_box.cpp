@@ -24,7 +24,8 @@ struct Sides {
 
     [[nodiscard]] std::int32_t across(Date on) const {
         const std::int64_t days = base::days_between(calendar->anchor_on, on);
-        const std::int64_t all = std::max(1, base::days_between(calendar->anchor_on, calendar->due_on));
+        const std::int64_t all =
+            std::max(1, base::days_between(calendar->anchor_on, calendar->due_on));
         return bounded(days * whole_permille / all);
     }
 
@@ -34,7 +35,8 @@ struct Sides {
     }
 
     [[nodiscard]] static std::int32_t bounded(std::int64_t permille) {
-        return static_cast<std::int32_t>(std::clamp<std::int64_t>(permille, -whole_permille, 3 * whole_permille));
+        return static_cast<std::int32_t>(
+            std::clamp<std::int64_t>(permille, -whole_permille, 3 * whole_permille));
     }
 };
 
@@ -42,31 +44,35 @@ struct Sides {
 [[nodiscard]] std::vector<BoxPoint> line_of(const Assessed& aircraft, const Sides& sides) {
     const timeline::UsageSeries& usage = aircraft.state.usage;
     std::vector<BoxPoint> all;
-    // At its anchor a clock reads zero; when both count from one moment, so does the line. Otherwise it
+    // At its anchor a clock reads zero; when both count from one moment, so does the line.
+    // Otherwise it
     // starts at the hours used by then.
-    const base::FlightTime then{static_cast<std::int64_t>(forecast::total_at(usage, sides.calendar->anchor_on))};
+    const base::FlightTime then = forecast::total_then(aircraft.state, sides.calendar->anchor_on);
     const bool one_moment = sides.hours->anchor_fact == sides.calendar->anchor_fact;
     all.push_back({0, one_moment ? 0 : std::max(0, sides.up(then))});
     for (const timeline::UsagePoint& point : usage) {
-        if (point.on > sides.calendar->anchor_on) all.push_back({sides.across(point.on), sides.up(point.total)});
+        if (point.on > sides.calendar->anchor_on)
+            all.push_back({sides.across(point.on), sides.up(point.total)});
     }
-    const BoxPoint last{sides.across(std::max(aircraft.today, usage.back().on)), sides.up(usage.back().total)};
+    const BoxPoint last{sides.across(std::max(aircraft.today, usage.back().on)),
+                        sides.up(usage.back().total)};
     std::vector<BoxPoint> out;
     const std::size_t step = all.size() / most_points + 1;
-    for (std::size_t i = 0; i < all.size(); i += step) out.push_back(all[i]);
+    for (std::size_t i = 0; i < all.size(); i += step)
+        out.push_back(all[i]);
     out.push_back(last);
     return out;
 }
 
-/// Where a line at this rate meets an edge, by the day its hours are met.
-[[nodiscard]] BoxPoint meeting(const Assessed& aircraft, const Sides& sides, double rate,
-                               const std::optional<Date>& hours_day) {
-    if (hours_day && *hours_day <= sides.calendar->due_on) return {sides.across(*hours_day), whole_permille};
-    const timeline::UsagePoint& last = aircraft.state.usage.back();
-    const double flown = hours_day ? rate * base::days_between(last.on, sides.calendar->due_on) : 0;
-    const auto seconds = static_cast<std::int64_t>(std::max(0.0, flown));
-    const std::int32_t up = sides.up(last.total + base::FlightTime{seconds});
-    return {whole_permille, std::min(up, whole_permille)};
+/// Where a line meets an edge: on top on the day its hours are met, else on the right at the hours
+/// it has
+/// by then.
+[[nodiscard]] BoxPoint meeting(const Sides& sides,
+                               const std::optional<Date>& hours_day,
+                               base::FlightTime at_end) {
+    if (hours_day && *hours_day <= sides.calendar->due_on)
+        return {sides.across(*hours_day), whole_permille};
+    return {whole_permille, std::min(sides.up(at_end), whole_permille)};
 }
 
 void add_fan(LifeBoxView& box, const Assessed& aircraft, const Sides& sides) {
@@ -76,9 +82,11 @@ void add_fan(LifeBoxView& box, const Assessed& aircraft, const Sides& sides) {
     box.meets = answer_edge(aircraft);
     box.fan_known = hours.known && inside && aircraft.rate.basis != forecast::RateBasis::unknown;
     if (!box.fan_known) return;
-    box.early = meeting(aircraft, sides, aircraft.rate.greatest, hours.early);
-    box.likely = meeting(aircraft, sides, aircraft.rate.likely, hours.likely);
-    box.late = meeting(aircraft, sides, aircraft.rate.least, hours.late);
+    const forecast::TotalsToCome then =
+        forecast::totals_to_come(aircraft.state, aircraft.rate, sides.calendar->due_on);
+    box.early = meeting(sides, hours.early, then.at_greatest);
+    box.likely = meeting(sides, hours.likely, then.at_likely);
+    box.late = meeting(sides, hours.late, then.at_least);
 }
 
 void add_marks(LifeBoxView& box, const Assessed& aircraft, const Sides& sides) {
@@ -108,13 +116,17 @@ void add_labels(LifeBoxView& box, const Sides& sides) {
     box.width = {whole_years ? Word::box_years : Word::box_months,
                  {base::whole_arg(whole_years ? months / months_a_year : months)}};
     box.year_ticks = months / months_a_year;
-    box.hour_ticks = static_cast<std::int32_t>(sides.hours->limit_hours.seconds / (tick_hours * base::seconds_per_hour));
+    box.hour_ticks = static_cast<std::int32_t>(sides.hours->limit_hours.seconds /
+                                               (tick_hours * base::seconds_per_hour));
 }
 
-[[nodiscard]] base::Message spoken(const LifeBoxView& box, const Assessed& aircraft, const Sides& sides) {
+[[nodiscard]] base::Message spoken(const LifeBoxView& box,
+                                   const Assessed& aircraft,
+                                   const Sides& sides) {
     const std::vector<base::Arg> used{base::hours_used_arg(sides.hours->used),
                                       base::hours_whole_arg(sides.hours->limit_hours)};
-    const forecast::Projection& projection = aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
+    const forecast::Projection& projection =
+        aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
     if (!box.fan_known || !projection.likely) return {Word::box_spoken, used};
     const Word word = box.meets == Edge::hours ? Word::box_spoken_hours : Word::box_spoken_calendar;
     return {word, {used[0], used[1], base::day_arg(*projection.likely)}};
@@ -125,8 +137,10 @@ void add_labels(LifeBoxView& box, const Sides& sides) {
 LifeBoxView life_box(const Assessed& aircraft) {
     LifeBoxView box;
     const ItemDue* overhaul = overhaul_of(aircraft);
-    const ClockDue* hours = overhaul == nullptr ? nullptr : limits::clock_of(*overhaul, Clock::hours);
-    const ClockDue* calendar = overhaul == nullptr ? nullptr : limits::clock_of(*overhaul, Clock::calendar);
+    const ClockDue* hours =
+        overhaul == nullptr ? nullptr : limits::clock_of(*overhaul, Clock::hours);
+    const ClockDue* calendar =
+        overhaul == nullptr ? nullptr : limits::clock_of(*overhaul, Clock::calendar);
     if (hours == nullptr || calendar == nullptr) {
         box.missing = {Word::box_missing_limit, {}};
         return box;

@@ -5,7 +5,8 @@
 
 namespace twoclocks::views {
 
-/// Every aircraft, what needs me first on top: by state, then by the likely day of the first stop, then by
+/// Every aircraft, what needs me first on top: by state, then by the likely day of the first stop,
+/// then by
 /// registration.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] FleetView make_fleet_view(const std::vector<Assessed>& fleet);
@@ -14,14 +15,17 @@ namespace twoclocks::views {
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] AircraftView make_aircraft_view(const Assessed& aircraft);
 
-/// Every "why?" of an aircraft, in the order of AircraftView: answer, hours left, calendar left, range,
-/// total time, rate, break-even; then for each due row what is left by hours, calendar and count, and likely.
+/// Every "why?" of an aircraft, in the order of AircraftView: answer, hours left, calendar left,
+/// range,
+/// total time, rate, break-even; then for each due row what is left by hours, calendar and count,
+/// and likely.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<Why> whys_of(const AircraftView& view);
 
 /// Records about one aircraft, or about all when the id is empty; newest day first.
 /// Units: none. Errors: none. Source: our choice.
-[[nodiscard]] HistoryView make_history_view(const facts::Journal& journal, base::Id aircraft,
+[[nodiscard]] HistoryView make_history_view(const facts::Journal& journal,
+                                            base::Id aircraft,
                                             std::string registration);
 
 /// One record as a row of the history.

@@ -21,7 +21,9 @@ class Object {
         return put(key, std::move(value));
     }
 
-    Object& said(std::string_view key, const Message& message) { return text(key, base::say(message, region_)); }
+    Object& said(std::string_view key, const Message& message) {
+        return text(key, base::say(message, region_));
+    }
 
     Object& whole(std::string_view key, std::int64_t number) {
         Json value;
@@ -53,7 +55,8 @@ template <class List, class Make>
 [[nodiscard]] Json list_of(const List& list, Make make) {
     Json out;
     out.type = Json::Type::list;
-    for (const auto& one : list) out.items.push_back(make(one));
+    for (const auto& one : list)
+        out.items.push_back(make(one));
     return out;
 }
 
@@ -66,10 +69,14 @@ template <class List, class Make>
 
 [[nodiscard]] std::string_view edge_word(Edge edge) {
     switch (edge) {
-        case Edge::none: return "none";
-        case Edge::hours: return "hours";
-        case Edge::calendar: return "calendar";
-        case Edge::count: return "count";
+        case Edge::none:
+            return "none";
+        case Edge::hours:
+            return "hours";
+        case Edge::calendar:
+            return "calendar";
+        case Edge::count:
+            return "count";
     }
     return "none";
 }
@@ -93,11 +100,14 @@ template <class List, class Make>
     out.said("hours_edge", box.hours_edge).said("calendar_edge", box.calendar_edge);
     out.said("start", box.start).said("width", box.width);
     out.put("line", list_of(box.line, point_json)).truth("fan_known", box.fan_known);
-    out.put("early", point_json(box.early)).put("likely", point_json(box.likely)).put("late", point_json(box.late));
+    out.put("early", point_json(box.early))
+        .put("likely", point_json(box.likely))
+        .put("late", point_json(box.late));
     out.text("meets", std::string{edge_word(box.meets)}).said("spoken", box.spoken);
     out.put("marks", list_of(box.marks, [&](const BoxMark& mark) {
                 Object one{region};
-                one.text("edge", std::string{edge_word(mark.edge)}).whole("at_permille", mark.at_permille);
+                one.text("edge", std::string{edge_word(mark.edge)})
+                    .whole("at_permille", mark.at_permille);
                 return one.said("label", mark.label).take();
             }));
     return out.take();
@@ -105,7 +115,9 @@ template <class List, class Make>
 
 [[nodiscard]] Json clock_json(const ClockView& clock, const Region& region) {
     Object out{region};
-    out.truth("known", clock.known).said("left", clock.left).whole("left_permille", clock.left_permille);
+    out.truth("known", clock.known)
+        .said("left", clock.left)
+        .whole("left_permille", clock.left_permille);
     return out.truth("over", clock.over).take();
 }
 
@@ -156,7 +168,8 @@ Json to_json(const FleetView& view, const Region& region) {
                 Object one{region};
                 one.text("id", base::print_id(card.id)).text("registration", card.registration);
                 one.said("state", card.state_word).said("sentence", card.sentence);
-                one.put("hours", clock_json(card.hours, region)).put("calendar", clock_json(card.calendar, region));
+                one.put("hours", clock_json(card.hours, region))
+                    .put("calendar", clock_json(card.calendar, region));
                 return one.put("box", box_json(card.box, region)).take();
             }));
     return out.take();
@@ -166,13 +179,20 @@ Json to_json(const AircraftView& view, const Region& region) {
     Object out{region};
     out.text("id", base::print_id(view.id)).text("registration", view.registration);
     out.text("type", view.type).text("serial", view.serial).said("state", view.state_word);
-    out.put("answer", figure_json(view.answer, region)).put("hours_left", figure_json(view.hours_left, region));
-    out.put("calendar_left", figure_json(view.calendar_left, region)).put("range", figure_json(view.range, region));
-    out.put("total_time", figure_json(view.total_time, region)).put("rate", figure_json(view.rate, region));
-    out.put("break_even", figure_json(view.break_even, region)).put("box", box_json(view.box, region));
+    out.put("answer", figure_json(view.answer, region))
+        .put("hours_left", figure_json(view.hours_left, region));
+    out.put("calendar_left", figure_json(view.calendar_left, region))
+        .put("range", figure_json(view.range, region));
+    out.put("total_time", figure_json(view.total_time, region))
+        .put("rate", figure_json(view.rate, region));
+    out.put("break_even", figure_json(view.break_even, region))
+        .put("box", box_json(view.box, region));
     out.put("due", list_of(view.due, [&](const DueRow& row) { return due_json(row, region); }));
-    out.put("questions", list_of(view.questions, [&](const auto& one) { return question_json(one, region); }));
-    out.put("cautions", list_of(view.cautions, [&](const Message& one) { return text_json(base::say(one, region)); }));
+    out.put("questions",
+            list_of(view.questions, [&](const auto& one) { return question_json(one, region); }));
+    out.put("cautions", list_of(view.cautions, [&](const Message& one) {
+                return text_json(base::say(one, region));
+            }));
     return out.put("troubles", to_json(view.troubles, region)).take();
 }
 
@@ -181,8 +201,12 @@ Json to_json(const HistoryView& view, const Region& region) {
     out.text("registration", view.registration);
     out.put("rows", list_of(view.rows, [&](const HistoryRow& row) {
                 Object one{region};
-                one.text("fact", base::print_id(row.fact)).said("date", row.date).said("what", row.what);
-                one.said("detail", row.detail).said("told_by", row.told_by).truth("corrected", row.corrected);
+                one.text("fact", base::print_id(row.fact))
+                    .said("date", row.date)
+                    .said("what", row.what);
+                one.said("detail", row.detail)
+                    .said("told_by", row.told_by)
+                    .truth("corrected", row.corrected);
                 one.truth("withdrawn", row.withdrawn).truth("questioned", row.questioned);
                 return one.take();
             }));
@@ -192,21 +216,28 @@ Json to_json(const HistoryView& view, const Region& region) {
 Json to_json(const LogView& view, const Region& region) {
     Object out{region};
     out.text("aircraft", base::print_id(view.aircraft)).text("registration", view.registration);
-    return out.said("meter", view.meter_name).said("last", view.last).truth("has_meter", view.has_meter).take();
+    return out.said("meter", view.meter_name)
+        .said("last", view.last)
+        .truth("has_meter", view.has_meter)
+        .take();
 }
 
 Json to_json(const base::Problems& problems, const Region& region) {
     return list_of(problems, [&](const base::Problem& problem) {
         Object one{region};
-        one.text("code", std::string{base::name_of(problem.code)}).text("what", base::say_what(problem, region));
-        return one.text("remedy", base::say_remedy(problem, region)).whole("line", problem.line).take();
+        one.text("code", std::string{base::name_of(problem.code)})
+            .text("what", base::say_what(problem, region));
+        return one.text("remedy", base::say_remedy(problem, region))
+            .whole("line", problem.line)
+            .take();
     });
 }
 
 std::string print_report(std::string_view journal_text, base::Date today, const Region& region) {
     const facts::Parsed parsed = facts::parse_journal(journal_text);
     facts::Journal journal;
-    for (const facts::Fact& fact : parsed.facts) journal.add(fact);
+    for (const facts::Fact& fact : parsed.facts)
+        journal.add(fact);
     std::vector<Assessed> fleet;
     for (timeline::AircraftState& state : timeline::replay_fleet(journal, today)) {
         fleet.push_back(assess(std::move(state), today));
@@ -215,8 +246,12 @@ std::string print_report(std::string_view journal_text, base::Date today, const 
     out.text("today", base::print_date(today)).text("fingerprint", facts::fingerprint(journal));
     out.put("problems", to_json(parsed.problems, region));
     out.put("fleet", to_json(make_fleet_view(fleet), region));
-    out.put("aircraft", list_of(fleet, [&](const Assessed& one) { return to_json(make_aircraft_view(one), region); }));
-    out.put("log", list_of(fleet, [&](const Assessed& one) { return to_json(make_log_view(one), region); }));
+    out.put("aircraft", list_of(fleet, [&](const Assessed& one) {
+                return to_json(make_aircraft_view(one), region);
+            }));
+    out.put("log", list_of(fleet, [&](const Assessed& one) {
+                return to_json(make_log_view(one), region);
+            }));
     out.put("history", to_json(make_history_view(journal, {}, {}), region));
     std::string text;
     facts::print_json(out.take(), text);

@@ -1,4 +1,5 @@
-// The views as JSON: for the report program, for tests, and for whoever wants the figures elsewhere.
+// The views as JSON: for the report program, for tests, and for whoever wants the figures
+// elsewhere.
 #pragma once
 
 #include <string>
@@ -10,7 +11,8 @@
 namespace twoclocks::views {
 
 /// The fleet list.
-/// Units: text as a person reads it; thousandths for bars and the box. Errors: none. Source: our choice.
+/// Units: text as a person reads it; thousandths for bars and the box. Errors: none. Source: our
+/// choice.
 [[nodiscard]] facts::Json to_json(const FleetView& view, const base::Region& region);
 
 /// One aircraft with every why.
@@ -29,8 +31,12 @@ namespace twoclocks::views {
 /// Units: text as a person reads it. Errors: none. Source: our choice.
 [[nodiscard]] facts::Json to_json(const base::Problems& problems, const base::Region& region);
 
-/// Every view of a journal on a day, as one line of JSON with a line feed: what the report program prints.
-/// Units: text as a person reads it. Errors: none; problems of the file are part of it. Source: our choice.
-[[nodiscard]] std::string print_report(std::string_view journal_text, base::Date today, const base::Region& region);
+/// Every view of a journal on a day, as one line of JSON with a line feed: what the report program
+/// prints.
+/// Units: text as a person reads it. Errors: none; problems of the file are part of it. Source:
+/// our choice.
+[[nodiscard]] std::string print_report(std::string_view journal_text,
+                                       base::Date today,
+                                       const base::Region& region);
 
 }  // namespace twoclocks::views

@@ -8,12 +8,18 @@ namespace {
 using base::Message;
 using base::Word;
 
-[[nodiscard]] Message one_text(Word word, const std::string& text) { return {word, {base::text_arg(text)}}; }
+[[nodiscard]] Message one_text(Word word, const std::string& text) {
+    return {word, {base::text_arg(text)}};
+}
 
 struct What {
-    Message operator()(const facts::UnknownKind& f) const { return one_text(Word::record_newer, f.kind); }
+    Message operator()(const facts::UnknownKind& f) const {
+        return one_text(Word::record_newer, f.kind);
+    }
 
-    Message operator()(const facts::AircraftAdded& f) const { return one_text(Word::record_aircraft, f.registration); }
+    Message operator()(const facts::AircraftAdded& f) const {
+        return one_text(Word::record_aircraft, f.registration);
+    }
 
     Message operator()(const facts::AircraftChanged& f) const {
         return one_text(Word::record_aircraft_changed, f.registration);
@@ -21,24 +27,33 @@ struct What {
 
     Message operator()(const facts::LimitSet& f) const {
         if (f.hours && f.months) {
-            return {Word::record_limit_both, {base::hours_left_arg(*f.hours), base::whole_arg(*f.months)}};
+            return {Word::record_limit_both,
+                    {base::hours_left_arg(*f.hours), base::whole_arg(*f.months)}};
         }
         if (f.hours) return {Word::record_limit_hours, {base::hours_left_arg(*f.hours)}};
         if (f.months) return {Word::record_limit_months, {base::whole_arg(*f.months)}};
         return {Word::record_limit_counts, {}};
     }
 
-    Message operator()(const facts::MeterFitted& f) const { return one_text(Word::record_meter, f.name); }
+    Message operator()(const facts::MeterFitted& f) const {
+        return one_text(Word::record_meter, f.name);
+    }
 
     Message operator()(const facts::Reading& f) const {
         return {Word::record_reading, {base::hours_used_arg(f.reads)}};
     }
 
-    Message operator()(const facts::ItemAdded& f) const { return one_text(Word::record_item, f.name); }
+    Message operator()(const facts::ItemAdded& f) const {
+        return one_text(Word::record_item, f.name);
+    }
 
-    Message operator()(const facts::ItemChanged& f) const { return one_text(Word::record_item_changed, f.name); }
+    Message operator()(const facts::ItemChanged& f) const {
+        return one_text(Word::record_item_changed, f.name);
+    }
 
-    Message operator()(const facts::WorkDone& f) const { return one_text(Word::record_work, f.what); }
+    Message operator()(const facts::WorkDone& f) const {
+        return one_text(Word::record_work, f.what);
+    }
 
     Message operator()(const facts::UsagePlanned& f) const {
         return {Word::record_plan, {base::hours_left_arg(f.month)}};
@@ -70,7 +85,8 @@ struct Detail {
     }
 
     Message operator()(const facts::MeterFitted& f) const {
-        return {Word::record_meter_detail, {base::hours_left_arg(f.reads), base::hours_left_arg(f.total)}};
+        return {Word::record_meter_detail,
+                {base::hours_left_arg(f.reads), base::hours_left_arg(f.total)}};
     }
 
     Message operator()(const facts::WorkDone& f) const {
@@ -114,14 +130,19 @@ struct More {
     }
 
     void operator()(const facts::AircraftAdded& f) const {
-        if (f.manufactured) out.push_back({Word::record_manufactured, {base::day_arg(*f.manufactured)}});
+        if (f.manufactured)
+            out.push_back({Word::record_manufactured, {base::day_arg(*f.manufactured)}});
         if (f.invented) out.push_back({Word::record_invented, {}});
     }
 
     void operator()(const facts::MeterFitted& f) const {
-        constexpr std::array words{Word::drive_collective, Word::drive_oil_pressure, Word::drive_tachometer,
-                                   Word::drive_electrical, Word::drive_other};
-        out.push_back({Word::record_drive, {base::word_arg(words[static_cast<std::size_t>(f.drive)])}});
+        constexpr std::array words{Word::drive_collective,
+                                   Word::drive_oil_pressure,
+                                   Word::drive_tachometer,
+                                   Word::drive_electrical,
+                                   Word::drive_other};
+        out.push_back(
+            {Word::record_drive, {base::word_arg(words[static_cast<std::size_t>(f.drive)])}});
         text(Word::record_why, f.why);
     }
 
@@ -142,9 +163,13 @@ struct More {
 
 }  // namespace
 
-Message record_what(const facts::Body& body) { return std::visit(What{}, body.fields); }
+Message record_what(const facts::Body& body) {
+    return std::visit(What{}, body.fields);
+}
 
-Message record_detail(const facts::Body& body) { return std::visit(Detail{}, body.fields); }
+Message record_detail(const facts::Body& body) {
+    return std::visit(Detail{}, body.fields);
+}
 
 std::vector<Message> record_lines(const facts::Fact& fact) {
     std::vector<Message> out{record_what(fact.body)};
@@ -167,7 +192,8 @@ Message told_by(const facts::Fact& fact) {
     constexpr std::int64_t ms_per_day = 24LL * 60 * 60 * 1000;
     constexpr std::int64_t last_day = 84'000;
     const std::int64_t day = std::min(fact.stamp.wall_ms / ms_per_day, last_day);
-    const base::Arg who = fact.by.empty() ? base::word_arg(Word::unnamed_author) : base::text_arg(fact.by);
+    const base::Arg who =
+        fact.by.empty() ? base::word_arg(Word::unnamed_author) : base::text_arg(fact.by);
     return {Word::told_by, {who, base::day_arg({static_cast<std::int32_t>(day)})}};
 }
 

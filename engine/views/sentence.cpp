@@ -17,17 +17,19 @@ using limits::ItemDue;
     return aircraft.items[static_cast<std::size_t>(place)];
 }
 
-/// The clock of a passed item that tells the most: hours flown past before a date.
+/// The clock of a passed item that tells the most: hours flown past, then counts, before a date.
 [[nodiscard]] const ClockDue* passed_clock(const ItemDue& item) {
     const ClockDue* out = nullptr;
     for (const ClockDue& clock : item.clocks) {
-        if (clock.passed() && (out == nullptr || clock.clock == Clock::hours)) out = &clock;
+        const bool tells_more = out == nullptr || out->clock == Clock::calendar;
+        if (clock.passed() && tells_more) out = &clock;
     }
     return out;
 }
 
 struct PassedWords {
     Word over_hours;
+    Word over_counts;
     Word over_calendar;
     Word before_flight;
 };
@@ -36,7 +38,8 @@ struct PassedWords {
     const ItemDue& item = item_at(aircraft, aircraft.worst);
     const ClockDue* clock = passed_clock(item);
     const base::Arg name = base::text_arg(item.name);
-    if (clock == nullptr || clock->clock != Clock::calendar) return {words.over_hours, {name}};
+    if (clock == nullptr || clock->clock == Clock::hours) return {words.over_hours, {name}};
+    if (clock->clock != Clock::calendar) return {words.over_counts, {name}};
     const base::Arg day = base::day_arg(clock->due_on);
     if (aircraft.overall == State::before_next_flight) return {words.before_flight, {name, day}};
     return {words.over_calendar, {name, day}};
@@ -51,20 +54,27 @@ struct UnknownWords {
 };
 
 /// Why there is no answer; nothing when there is one.
-[[nodiscard]] std::optional<Message> unknown_sentence(const Assessed& aircraft, const UnknownWords& words) {
-    const auto no_safe_side = [](const timeline::Question& question) { return question.no_safe_side; };
+[[nodiscard]] std::optional<Message> unknown_sentence(const Assessed& aircraft,
+                                                      const UnknownWords& words) {
+    const auto no_safe_side = [](const timeline::Question& question) {
+        return question.no_safe_side;
+    };
     const auto& questions = aircraft.state.questions;
     if (aircraft.state.unknown_records > 0) return Message{words.newer, {}};
-    if (std::any_of(questions.begin(), questions.end(), no_safe_side)) return Message{words.question, {}};
+    if (std::any_of(questions.begin(), questions.end(), no_safe_side))
+        return Message{words.question, {}};
     const ItemDue* overhaul = overhaul_of(aircraft);
     if (overhaul == nullptr || overhaul->clocks.empty()) return Message{words.limit, {}};
     if (aircraft.state.usage.empty()) return Message{words.reading, {}};
-    const forecast::Projection& projection = aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
+    const forecast::Projection& projection =
+        aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
     if (!projection.known) return Message{words.rate, {}};
     return std::nullopt;
 }
 
-[[nodiscard]] bool is_passed(State state) { return state == State::over || state == State::before_next_flight; }
+[[nodiscard]] bool is_passed(State state) {
+    return state == State::over || state == State::before_next_flight;
+}
 
 /// The first mandatory stop when it is not the overhaul itself.
 [[nodiscard]] const forecast::FirstStop* stop_before_overhaul(const Assessed& aircraft) {
@@ -84,27 +94,38 @@ struct UnknownWords {
 
 Edge edge_of(Clock clock) {
     switch (clock) {
-        case Clock::hours: return Edge::hours;
-        case Clock::calendar: return Edge::calendar;
+        case Clock::hours:
+            return Edge::hours;
+        case Clock::calendar:
+            return Edge::calendar;
         case Clock::landings:
-        case Clock::starts: return Edge::count;
+        case Clock::starts:
+            return Edge::count;
     }
     return Edge::none;
 }
 
 Edge answer_edge(const Assessed& aircraft) {
     if (aircraft.overhaul < 0) return Edge::none;
-    const forecast::Projection& projection = aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
+    const forecast::Projection& projection =
+        aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
     return projection.known ? edge_of(projection.binds) : Edge::none;
 }
 
 Message card_sentence(const Assessed& aircraft) {
     if (is_passed(aircraft.overall) && aircraft.worst >= 0) {
-        return passed_sentence(aircraft, {Word::say_over_card, Word::say_over_calendar_card, Word::say_lapsed_card});
+        return passed_sentence(aircraft,
+                               {Word::say_over_card,
+                                Word::say_over_card,
+                                Word::say_over_calendar_card,
+                                Word::say_lapsed_card});
     }
-    const auto unknown =
-        unknown_sentence(aircraft, {Word::say_newer_card, Word::say_question_card, Word::say_no_reading_card,
-                                    Word::say_no_limit_card, Word::say_no_rate_card});
+    const auto unknown = unknown_sentence(aircraft,
+                                          {Word::say_newer_card,
+                                           Word::say_question_card,
+                                           Word::say_no_reading_card,
+                                           Word::say_no_limit_card,
+                                           Word::say_no_rate_card});
     if (unknown) return *unknown;
     const std::int32_t subject = card_subject(aircraft);
     const forecast::Projection& stop = aircraft.projections[static_cast<std::size_t>(subject)];
@@ -113,37 +134,54 @@ Message card_sentence(const Assessed& aircraft) {
         return {by_hours ? Word::say_next_hours_card : Word::say_next_card,
                 {base::text_arg(item_at(aircraft, subject).name), base::day_arg(*stop.likely)}};
     }
-    const forecast::Projection& projection = aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
+    const forecast::Projection& projection =
+        aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
     if (!projection.likely) return {Word::say_never_card, {}};
-    if (projection.binds == Clock::hours) return {Word::say_hours_stop_card, {base::month_arg(*projection.likely)}};
+    if (projection.binds == Clock::hours)
+        return {Word::say_hours_stop_card, {base::month_arg(*projection.likely)}};
     return {Word::say_calendar_stops_card, {base::day_arg(*projection.likely)}};
 }
 
 Message answer_sentence(const Assessed& aircraft) {
     if (is_passed(aircraft.overall) && aircraft.worst >= 0) {
-        return passed_sentence(aircraft, {Word::say_over_hours, Word::say_over_calendar, Word::say_before_flight});
+        return passed_sentence(aircraft,
+                               {Word::say_over_hours,
+                                Word::say_over_counts,
+                                Word::say_over_calendar,
+                                Word::say_before_flight});
     }
-    const auto unknown =
-        unknown_sentence(aircraft, {Word::say_unknown_newer, Word::say_unknown_question, Word::say_unknown_reading,
-                                    Word::say_unknown_limit, Word::say_unknown_rate});
+    const auto unknown = unknown_sentence(aircraft,
+                                          {Word::say_unknown_newer,
+                                           Word::say_unknown_question,
+                                           Word::say_unknown_reading,
+                                           Word::say_unknown_limit,
+                                           Word::say_unknown_rate});
     if (unknown) return *unknown;
-    const forecast::Projection& projection = aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
+    const forecast::Projection& projection =
+        aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
     if (!projection.likely) return {Word::say_never_card, {}};
     const bool by_hours = projection.binds == Clock::hours;
     const base::Arg day = base::day_arg(*projection.likely);
     const forecast::FirstStop* stop = stop_before_overhaul(aircraft);
     if (stop == nullptr) return {by_hours ? Word::say_hours_stop : Word::say_calendar_stops, {day}};
     return {by_hours ? Word::say_hours_stop_then : Word::say_calendar_stops_then,
-            {day, base::text_arg(item_at(aircraft, stop->item).name), base::day_arg(*stop->projection.likely)}};
+            {day,
+             base::text_arg(item_at(aircraft, stop->item).name),
+             base::day_arg(*stop->projection.likely)}};
 }
 
 Message range_sentence(const Assessed& aircraft) {
     if (aircraft.overhaul < 0) return {Word::say_range_unknown, {}};
-    const forecast::Projection& projection = aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
+    const forecast::Projection& projection =
+        aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
     if (!projection.known || !projection.early) return {Word::say_range_unknown, {}};
     if (!projection.late) return {Word::say_range_open, {base::month_arg(*projection.early)}};
-    if (*projection.early == *projection.late) return {Word::say_range_none, {}};
-    return {Word::say_range, {base::month_arg(*projection.early), base::month_arg(*projection.late)}};
+    if (*projection.early == *projection.late) {
+        const bool by_hours = projection.binds == Clock::hours;
+        return {by_hours ? Word::say_range_one_rate : Word::say_range_none, {}};
+    }
+    return {Word::say_range,
+            {base::month_arg(*projection.early), base::month_arg(*projection.late)}};
 }
 
 }  // namespace twoclocks::views

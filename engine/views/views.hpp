@@ -44,7 +44,7 @@ enum class Edge : std::uint8_t { none, hours, calendar, count };
 /// One clock as a bar: what is left, in words and in thousandths of the whole.
 struct ClockView {
     bool known{false};
-    base::Message left;           // "1,044.0 h", "7 y 166 d", or "unknown"
+    base::Message left;             // "1,044.0 h", "7 y 166 d", or "unknown"
     std::int32_t left_permille{0};  // 0 to 1000, rounded down
     bool over{false};
 };
@@ -58,29 +58,29 @@ struct BoxPoint {
 
 /// A marker on the box: another limit that comes before its edges.
 struct BoxMark {
-    Edge edge{Edge::calendar};     // a day (vertical line) or a total (horizontal line)
+    Edge edge{Edge::calendar};  // a day (vertical line) or a total (horizontal line)
     std::int32_t at_permille{0};
     base::Message label;
 };
 
 /// The life box: a rectangle whose sides are the two limits of the overhaul.
 struct LifeBoxView {
-    bool known{false};                 // false: no overhaul limit or no readings; `missing` says which
+    bool known{false};  // false: no overhaul limit or no readings; `missing` says which
     base::Message missing;
-    base::Message hours_edge;          // "2,400 h"
-    base::Message calendar_edge;       // "May 2034"
-    base::Message start;               // "May 2022"
-    base::Message width;               // "12 years"
-    std::int32_t hour_ticks{0};        // marks on the hours side, every fifth is long
-    std::int32_t year_ticks{0};        // marks on the calendar side, every fourth is long
-    std::vector<BoxPoint> line;        // the life so far, oldest first, last is today
+    base::Message hours_edge;     // "2,400 h"
+    base::Message calendar_edge;  // "May 2034"
+    base::Message start;          // "May 2022"
+    base::Message width;          // "12 years"
+    std::int32_t hour_ticks{0};   // marks on the hours side, every fifth is long
+    std::int32_t year_ticks{0};   // marks on the calendar side, every fourth is long
+    std::vector<BoxPoint> line;   // the life so far, oldest first, last is today
     bool fan_known{false};
-    BoxPoint early;                    // where the greatest rate meets an edge
-    BoxPoint likely;                   // where the mean (or stated) rate does
-    BoxPoint late;                     // where the least rate does
-    Edge meets{Edge::none};            // the edge the likely line meets
+    BoxPoint early;          // where the greatest rate meets an edge
+    BoxPoint likely;         // where the mean (or stated) rate does
+    BoxPoint late;           // where the least rate does
+    Edge meets{Edge::none};  // the edge the likely line meets
     std::vector<BoxMark> marks;
-    base::Message spoken;              // the picture in one sentence, for the mirror
+    base::Message spoken;  // the picture in one sentence, for the mirror
 };
 
 /// One aircraft in the fleet list.
@@ -89,7 +89,7 @@ struct AircraftCard {
     std::string registration;
     State state{State::unknown};
     base::Message state_word;
-    base::Message sentence;           // "Hours stop it, about Sep 2029"
+    base::Message sentence;  // "Hours stop it, about Sep 2029"
     ClockView hours;
     ClockView calendar;
     LifeBoxView box;
@@ -98,7 +98,7 @@ struct AircraftCard {
 /// The fleet, what needs me first on top.
 struct FleetView {
     std::vector<AircraftCard> cards;
-    bool has_demo{false};             // some of it is invented: say so
+    bool has_demo{false};  // some of it is invented: say so
 };
 
 /// One limit of one item.
@@ -107,24 +107,26 @@ struct DueRow {
     std::string name;
     State state{State::unknown};
     base::Message state_word;
-    Edge binding{Edge::none};         // which of its clocks comes first
+    Edge binding{Edge::none};  // which of its clocks comes first
     std::optional<Figure> hours_left;
     std::optional<Figure> calendar_left;
     std::optional<Figure> count_left;
-    Figure likely;                    // "about 21 Sep 2029"
-    base::Message source;             // "Maintenance manual, rev 5" or "source not given"
+    Figure likely;         // "about 21 Sep 2029"
+    base::Message source;  // "Maintenance manual, rev 5" or "source not given"
     bool is_overhaul{false};
 };
 
 /// Two or more records that cannot all be right.
 struct QuestionView {
-    base::Message what;               // "Two records disagree: reading on 3 May 2026"
-    base::Message in_use;             // "Until you answer, the safer value is in use: 1,234.5 h"
+    base::Message what;    // "Two records disagree: reading on 3 May 2026"
+    base::Message in_use;  // "Until you answer, the safer value is in use: 1,234.5 h"
+
     struct Side {
         base::Id fact;
-        base::Message value;          // what this one says
-        base::Message told_by;        // who, when, device
+        base::Message value;    // what this one says
+        base::Message told_by;  // who, when, device
     };
+
     std::vector<Side> sides;
 };
 
@@ -136,43 +138,43 @@ struct AircraftView {
     std::string serial;
     State state{State::unknown};
     base::Message state_word;
-    Figure hours_left;                // of the overhaul
+    Figure hours_left;  // of the overhaul
     Figure calendar_left;
     bool hours_known{false};
     bool calendar_known{false};
-    Figure answer;                    // "Hours stop it first, about 21 Sep 2029."
+    Figure answer;  // "Hours stop it first, about 21 Sep 2029."
     Edge answer_edge{Edge::none};
-    Figure range;                     // "Between Feb 2029 and Aug 2030 at its own least and greatest rate."
+    Figure range;  // "Between Feb 2029 and Aug 2030 at its own least and greatest rate."
     LifeBoxView box;
-    Figure total_time;                // "1,356.0 h total, read 3 May 2026"
-    Figure rate;                      // "143 h a year"
-    Figure break_even;                // "245.4 h a year meets both clocks at once"
-    std::vector<DueRow> due;          // soonest first
+    Figure total_time;        // "1,356.0 h total, read 3 May 2026"
+    Figure rate;              // "143 h a year"
+    Figure break_even;        // "245.4 h a year meets both clocks at once"
+    std::vector<DueRow> due;  // soonest first
     std::vector<QuestionView> questions;
     std::vector<base::Message> cautions;
-    std::vector<base::Problem> troubles;   // records to look at: what happened, what to do
+    std::vector<base::Problem> troubles;  // records to look at: what happened, what to do
 };
 
 /// What can be done with one record.
 struct HistoryRow {
     base::Id fact;
-    base::Id aircraft;                // empty when about none
+    base::Id aircraft;  // empty when about none
     base::Date on;
     base::Message date;
-    base::Message what;               // "Reading 1,234.5 h"
-    base::Message detail;             // "ISLE-1, collective meter"
-    base::Message told_by;            // "by Ann, 3 May 2026, this device"
-    bool corrected{false};            // another record replaces it
+    base::Message what;     // "Reading 1,234.5 h"
+    base::Message detail;   // "ISLE-1, collective meter"
+    base::Message told_by;  // "by Ann, 3 May 2026, this device"
+    bool corrected{false};  // another record replaces it
     bool withdrawn{false};
     bool questioned{false};
     bool can_correct{false};
     bool can_withdraw{false};
-    bool unknown_kind{false};         // written by a newer version: kept, not understood
+    bool unknown_kind{false};  // written by a newer version: kept, not understood
 };
 
 /// Records, newest first.
 struct HistoryView {
-    std::string registration;         // empty: the whole fleet
+    std::string registration;  // empty: the whole fleet
     std::vector<HistoryRow> rows;
 };
 
@@ -184,7 +186,7 @@ struct LogView {
     bool has_meter{false};
     std::optional<base::FlightTime> last_reads;
     std::optional<base::Date> last_on;
-    base::Message last;               // "Last: 1,234.5 on 3 May 2026" or "No reading yet"
+    base::Message last;  // "Last: 1,234.5 on 3 May 2026" or "No reading yet"
 };
 
 }  // namespace twoclocks::views

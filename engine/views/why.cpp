@@ -11,7 +11,9 @@ using limits::ClockDue;
 using limits::CountsFrom;
 using limits::ItemDue;
 
-void add(Why& why, Word word, std::vector<base::Arg> args = {}) { why.lines.push_back({{word, std::move(args)}, {}}); }
+void add(Why& why, Word word, std::vector<base::Arg> args = {}) {
+    why.lines.push_back({{word, std::move(args)}, {}});
+}
 
 void add(Why& why, Word word, std::vector<base::Arg> args, base::Id fact) {
     why.lines.push_back({{word, std::move(args)}, fact});
@@ -23,7 +25,10 @@ void add_source(Why& why, const ItemDue& item) {
     } else if (item.revision.empty()) {
         add(why, Word::why_source_no_revision, {base::text_arg(item.source)}, item.limit_fact);
     } else {
-        add(why, Word::why_source, {base::text_arg(item.source), base::text_arg(item.revision)}, item.limit_fact);
+        add(why,
+            Word::why_source,
+            {base::text_arg(item.source), base::text_arg(item.revision)},
+            item.limit_fact);
     }
 }
 
@@ -33,7 +38,10 @@ void add_total(Why& why, const Assessed& aircraft) {
         return;
     }
     const timeline::UsagePoint& last = aircraft.state.usage.back();
-    add(why, Word::why_total_now, {base::hours_used_arg(last.total), base::day_arg(last.on)}, last.fact);
+    add(why,
+        Word::why_total_now,
+        {base::hours_used_arg(last.total), base::day_arg(last.on)},
+        last.fact);
 }
 
 void add_hours_anchor(Why& why, const ClockDue& clock) {
@@ -54,27 +62,44 @@ void explain_hours(Why& why, const Assessed& aircraft, const ItemDue& item, cons
     add_total(why, aircraft);
     if (!clock.known) return;
     add_hours_anchor(why, clock);
-    add(why, Word::why_hours_sum,
-        {base::hours_left_arg(clock.limit_hours), base::hours_used_arg(clock.anchor_total + clock.used),
-         base::hours_left_arg(clock.anchor_total), base::hours_left_arg(clock.left)});
+    add(why,
+        Word::why_hours_sum,
+        {base::hours_left_arg(clock.limit_hours),
+         base::hours_used_arg(clock.anchor_total + clock.used),
+         base::hours_left_arg(clock.anchor_total),
+         base::hours_left_arg(clock.left)});
 }
 
-void explain_calendar(Why& why, const Assessed& aircraft, const ItemDue& item, const ClockDue& clock) {
+void explain_calendar(Why& why,
+                      const Assessed& aircraft,
+                      const ItemDue& item,
+                      const ClockDue& clock) {
     add(why, Word::why_limit_months, {base::whole_arg(clock.limit_months)}, item.limit_fact);
     switch (clock.counts_from) {
         case CountsFrom::work:
             add(why, Word::why_from_work_day, {base::day_arg(clock.anchor_on)}, clock.anchor_fact);
             break;
         case CountsFrom::anchor:
-            add(why, Word::why_from_anchor_day, {base::day_arg(clock.anchor_on)}, clock.anchor_fact);
+            add(why,
+                Word::why_from_anchor_day,
+                {base::day_arg(clock.anchor_on)},
+                clock.anchor_fact);
             break;
         case CountsFrom::assumed:
-            add(why, Word::why_from_assumed_day, {base::day_arg(clock.anchor_on)}, clock.anchor_fact);
+            add(why,
+                Word::why_from_assumed_day,
+                {base::day_arg(clock.anchor_on)},
+                clock.anchor_fact);
             break;
-        case CountsFrom::unknown: add(why, Word::why_from_unknown_day); return;
+        case CountsFrom::unknown:
+            add(why, Word::why_from_unknown_day);
+            return;
     }
-    add(why, Word::why_calendar_sum,
-        {base::day_arg(clock.anchor_on), base::day_arg(clock.due_on), base::day_arg(aircraft.today),
+    add(why,
+        Word::why_calendar_sum,
+        {base::day_arg(clock.anchor_on),
+         base::day_arg(clock.due_on),
+         base::day_arg(aircraft.today),
          base::whole_arg(clock.days_left)});
     for (const timeline::ItemState& state : aircraft.state.items) {
         if (state.id != item.item || !state.limit) continue;
@@ -83,23 +108,30 @@ void explain_calendar(Why& why, const Assessed& aircraft, const ItemDue& item, c
     }
 }
 
-void explain_count(Why& why, const ClockDue& clock) {
-    add(why, Word::why_limit_count, {base::whole_arg(clock.limit_count.value)});
+void explain_count(Why& why, const ItemDue& item, const ClockDue& clock) {
+    add(why, Word::why_limit_count, {base::whole_arg(clock.limit_count.value)}, item.limit_fact);
     if (!clock.known) {
         add(why, Word::why_counts_unknown);
         return;
     }
     const base::Count now = clock.anchor_count + clock.limit_count - clock.left_count;
-    add(why, Word::why_count_sum,
-        {base::whole_arg(clock.limit_count.value), base::whole_arg(now.value), base::whole_arg(clock.anchor_count.value),
-         base::whole_arg(clock.left_count.value)});
+    add(why,
+        Word::why_count_sum,
+        {base::whole_arg(clock.limit_count.value),
+         base::whole_arg(now.value),
+         base::whole_arg(clock.anchor_count.value),
+         base::whole_arg(clock.left_count.value)},
+        clock.anchor_fact);
 }
 
 void explain_spells(Why& why, const Assessed& aircraft) {
     for (const timeline::Spell& spell : aircraft.state.spells) {
         if (spell.until && *spell.until <= aircraft.today) continue;
         if (spell.until) {
-            add(why, Word::why_parked, {base::day_arg(spell.from), base::day_arg(*spell.until)}, spell.fact);
+            add(why,
+                Word::why_parked,
+                {base::day_arg(spell.from), base::day_arg(*spell.until)},
+                spell.fact);
         } else {
             add(why, Word::why_parked_open, {base::day_arg(spell.from)}, spell.fact);
         }
@@ -112,8 +144,12 @@ void explain_hours_day(Why& why, const Assessed& aircraft, const ClockDue& clock
         return;
     }
     const base::Arg rate = base::hours_used_arg(forecast::a_year(aircraft.rate.likely));
-    const forecast::Projection hours = forecast::project(clock, aircraft.state, aircraft.rate, aircraft.today);
-    add(why, Word::why_start_last, {base::day_arg(aircraft.state.usage.back().on)}, aircraft.state.usage.back().fact);
+    const forecast::Projection hours =
+        forecast::project(clock, aircraft.state, aircraft.rate, aircraft.today);
+    add(why,
+        Word::why_start_last,
+        {base::day_arg(aircraft.state.usage.back().on)},
+        aircraft.state.usage.back().fact);
     if (hours.likely) {
         add(why, Word::why_hours_day, {rate, base::day_arg(*hours.likely)});
     } else {
@@ -129,14 +165,23 @@ base::Message source_of(const ItemDue& item) {
     return {Word::source_given, {base::text_arg(item.source), base::text_arg(item.revision)}};
 }
 
-Why why_clock(const Assessed& aircraft, const ItemDue& item, const ClockDue& clock, base::Message title) {
+Why why_clock(const Assessed& aircraft,
+              const ItemDue& item,
+              const ClockDue& clock,
+              base::Message title) {
     Why why;
     why.title = std::move(title);
     switch (clock.clock) {
-        case Clock::hours: explain_hours(why, aircraft, item, clock); break;
-        case Clock::calendar: explain_calendar(why, aircraft, item, clock); break;
+        case Clock::hours:
+            explain_hours(why, aircraft, item, clock);
+            break;
+        case Clock::calendar:
+            explain_calendar(why, aircraft, item, clock);
+            break;
         case Clock::landings:
-        case Clock::starts: explain_count(why, clock); break;
+        case Clock::starts:
+            explain_count(why, item, clock);
+            break;
     }
     add_source(why, item);
     add(why, Word::why_not_approval);
@@ -166,7 +211,10 @@ Why why_total(const Assessed& aircraft) {
     add_total(why, aircraft);
     for (const timeline::MeterState& meter : aircraft.state.meters) {
         const base::Arg name = base::text_arg(meter.name);
-        add(why, Word::why_meter, {name, base::hours_left_arg(meter.reads), base::hours_left_arg(meter.total)}, meter.id);
+        add(why,
+            Word::why_meter,
+            {name, base::hours_left_arg(meter.reads), base::hours_left_arg(meter.total)},
+            meter.id);
     }
     if (!aircraft.state.questions.empty()) add(why, Word::why_highest);
     return why;
@@ -177,11 +225,16 @@ Why why_rate(const Assessed& aircraft) {
     why.title = {Word::why_rate, {}};
     const forecast::UsageRate& rate = aircraft.rate;
     if (rate.windows > 0) {
-        add(why, Word::why_rate_windows,
-            {base::whole_arg(rate.windows), base::whole_arg(rate.window_days), base::day_arg(rate.from),
+        add(why,
+            Word::why_rate_windows,
+            {base::whole_arg(rate.windows),
+             base::whole_arg(rate.window_days),
+             base::day_arg(rate.from),
              base::day_arg(rate.to)});
-        add(why, Word::why_rate_fan,
-            {base::hours_used_arg(forecast::a_year(rate.least)), base::hours_used_arg(forecast::a_year(rate.likely)),
+        add(why,
+            Word::why_rate_fan,
+            {base::hours_used_arg(forecast::a_year(rate.least)),
+             base::hours_used_arg(forecast::a_year(rate.likely)),
              base::hours_used_arg(forecast::a_year(rate.greatest))});
         add(why, Word::why_rate_even);
         add(why, Word::why_rate_is_past);
@@ -189,7 +242,10 @@ Why why_rate(const Assessed& aircraft) {
         add(why, Word::why_rate_none);
     }
     if (aircraft.state.plan) {
-        add(why, Word::why_rate_plan, {base::hours_left_arg(aircraft.state.plan->month)}, aircraft.state.plan->fact);
+        add(why,
+            Word::why_rate_plan,
+            {base::hours_left_arg(aircraft.state.plan->month)},
+            aircraft.state.plan->fact);
     }
     return why;
 }
@@ -198,7 +254,8 @@ Why why_break_even(const Assessed& aircraft) {
     Why why;
     why.title = {Word::why_break_even, {}};
     const ItemDue* overhaul = overhaul_of(aircraft);
-    const auto rate = overhaul == nullptr ? std::nullopt : forecast::break_even(*overhaul, aircraft.today);
+    const auto rate =
+        overhaul == nullptr ? std::nullopt : forecast::break_even(*overhaul, aircraft.today);
     if (!rate) return why;
     const ClockDue* hours = limits::clock_of(*overhaul, Clock::hours);
     const ClockDue* calendar = limits::clock_of(*overhaul, Clock::calendar);

@@ -7,7 +7,9 @@ namespace twoclocks::views {
 
 /// Why one clock of an item has what it has left.
 /// Units: as limits/due.hpp. Errors: none. Source: our choice.
-[[nodiscard]] Why why_clock(const Assessed& aircraft, const limits::ItemDue& item, const limits::ClockDue& clock,
+[[nodiscard]] Why why_clock(const Assessed& aircraft,
+                            const limits::ItemDue& item,
+                            const limits::ClockDue& clock,
                             base::Message title);
 
 /// Why an item is likely due when it is.

@@ -1,4 +1,4 @@
-// The main job in Chromium, by role and tap: an owner adds an aircraft with its two limits, logs readings,
+// The main job in Chromium, by role and tap: an owner adds an aircraft and its limits, logs it,
 // sees which clock stops it first and when, loses signal, comes back, and hands the file over.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
@@ -48,7 +48,7 @@ async function exported(visit) {
   return visit.download(() => visit.tap('button', 'Export the journal'));
 }
 
-test('the whole main job: add, log, see, lose signal, reload, hand over, wipe, join again', async (context) => {
+test('the main job: add, log, see, lose signal, hand over, wipe, join', async (context) => {
   const visit = await stage.visit();
   context.after(() => visit.close());
   await accept(visit);
@@ -124,7 +124,7 @@ test('a falling meter is refused with a way out: the meter change', async (conte
   await accept(visit);
   await addAircraft(visit);
   await visit.tap('button', 'Log a reading');
-  await type(visit, '0999.9');
+  await type(visit, '0999.9'); // a leading zero is not kept
   await visit.reads('alert', /It cannot fall/);
   await visit.tap('button', 'The meter was changed');
   await visit.fill('Old meter’s last reading', '1001');
@@ -158,7 +158,7 @@ test('every figure answers why, and Back closes the answer before the page', asy
   await visit.sees('heading', 'TEST-1');
 });
 
-test('a record is corrected and withdrawn in the history, and both stay in sight', async (context) => {
+test('a record is corrected and withdrawn, and both stay in sight', async (context) => {
   const visit = await stage.visit();
   context.after(() => visit.close());
   await accept(visit);

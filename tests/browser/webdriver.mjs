@@ -172,6 +172,11 @@ export class Visit {
     return this.until(`${role} ${name}`, () => this.look(role, name));
   }
 
+  /** Waits until something of this role reads like this. */
+  reads(role, text) {
+    return this.sees(role, text);
+  }
+
   outline() {
     return this.run(() => document.getElementById('mirror').innerText);
   }
@@ -185,26 +190,20 @@ export class Visit {
     return this.actions({ type: 'pointer', id: 'finger', parameters, actions });
   }
 
-  async swipe(up_px) {
-    const x = 240;
-    const from = Math.round(420 + up_px / 2);
-    const move = (y, duration) => ({ type: 'pointerMove', x, y: Math.round(y), duration });
-    await this.pointer(
-      move(from, 0),
-      { type: 'pointerDown', button: 0 },
-      move(from - up_px, 300),
-      { type: 'pause', duration: 150 },
-      { type: 'pointerUp', button: 0 },
-    );
+  /** WebKit on a desktop turns the driver's fingers into a mouse, so the page is moved by wheel. */
+  async wheel(down_px) {
+    const scroll = { type: 'scroll', x: 240, y: 420, deltaX: 0, deltaY: down_px, duration: 0 };
+    await this.actions({ type: 'wheel', id: 'wheel', actions: [scroll] });
+    await this.wire.ask('DELETE', '/actions'); // or the same turn again would count as no turn
     await sleep(250);
   }
 
   async tap(role, name) {
     let spot = await this.sees(role, name);
     const height = await this.run(() => innerHeight);
-    for (let swipes = 0; spot.out || spot.y < 0 || spot.y > height; swipes += 1) {
-      if (swipes > 60) throw new Error(`${role} ${name} cannot be scrolled into sight`);
-      await this.swipe(spot.y > height / 2 ? 240 : -240);
+    for (let turns = 0; spot.out || spot.y < 0 || spot.y > height; turns += 1) {
+      if (turns > 60) throw new Error(`${role} ${name} cannot be scrolled into sight`);
+      await this.wheel(spot.y > height / 2 ? 240 : -240);
       spot = await this.sees(role, name);
     }
     await this.pointer(

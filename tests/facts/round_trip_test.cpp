@@ -25,30 +25,38 @@ std::string line(const std::string& kind, const std::string& about, const std::s
            R"("about":[)" + about + "]" + rest + "}";
 }
 
-std::string both() { return '"' + one + R"(",")" + two + '"'; }
+std::string both() {
+    return '"' + one + R"(",")" + two + '"';
+}
 
-std::string first() { return '"' + one + '"'; }
+std::string first() {
+    return '"' + one + '"';
+}
 
 /// Every kind: as little as it can hold, and as much.
 std::vector<std::string> lines() {
-    const std::string reading = R"({"kind":"reading","on":"2026-05-02","about":[)" + both() +
-                                R"(],"reads":4444200})";
+    const std::string reading =
+        R"({"kind":"reading","on":"2026-05-02","about":[)" + both() + R"(],"reads":4444200})";
     return {
         line("aircraft", first(), R"(,"registration":"ISLE-1")"),
-        line("aircraft", first(),
+        line("aircraft",
+             first(),
              R"(,"registration":"ISLE-1","type":"Gannet 2","serial":"G2-1",)"
              R"("manufactured":"2015-01-10","invented":true)"),
         line("aircraft_changed", first(), R"(,"registration":"ISLE-2")"),
         line("aircraft_changed", first(), R"(,"registration":"ISLE-2","why":"Sold")"),
-        line("limit", both(),
+        line("limit",
+             both(),
              R"(,"class":"programme","hours":360000,"calendar_rule":"exact","anchor":"unknown")"),
-        line("limit", both(),
+        line("limit",
+             both(),
              R"(,"class":"airworthiness_limitation","hours":7920000,"months":144,)"
              R"("landings":3000,"starts":5000,"calendar_rule":"month_end","anchor":"overhaul",)"
              R"("anchor_on":"2022-04-08","anchor_total":3600000,"anchor_landings":10,)"
              R"("anchor_starts":12,"source":"Manual","revision":"5")"),
         line("meter", both(), R"(,"drive":"collective","reads":0,"total":0)"),
-        line("meter", both(),
+        line("meter",
+             both(),
              R"(,"name":"Second","drive":"oil_pressure","reads":360,"total":3600,"why":"Failed")"),
         line("reading", both(), R"(,"reads":0)"),
         line("reading", both(), R"(,"reads":4444200,"landings":7,"starts":9)"),
@@ -57,9 +65,9 @@ std::vector<std::string> lines() {
         line("item_changed", both(), R"(,"name":"Drive belt")"),
         line("item_changed", both(), R"(,"name":"Drive belt","why":"Clearer")"),
         line("work", first(), R"(,"what":"Annual","renews":[])"),
-        line("work", both(),
-             R"(,"what":"Annual","renews":[{"item":")" + two +
-                 R"("},{"item":")" + one +
+        line("work",
+             both(),
+             R"(,"what":"Annual","renews":[{"item":")" + two + R"("},{"item":")" + one +
                  R"(","clocks":["hours","calendar","landings","starts"]}],"total":4320000,)"
                  R"("landings":100,"starts":200,"place":"Shed","done_by":"R. I.",)"
                  R"("reference":"W 1")"),
@@ -69,13 +77,16 @@ std::vector<std::string> lines() {
         line("out_of_service", first(), R"(,"until":"2027-03-15","why":"Winter")"),
         line("note", "", R"(,"text":"")"),
         line("note", first(), R"(,"text":"Two\nlines")"),
-        line("correction", first(),
+        line("correction",
+             first(),
              R"(,"replaces":")" + two + R"(","why":"Misread","instead":)" + reading),
-        line("correction", first(),
+        line("correction",
+             first(),
              R"(,"replaces":")" + two + "/" + content + R"(","why":"","instead":)" + reading),
         line("withdrawal", first(), R"(,"withdraws":")" + two + R"(","why":"Twice")"),
         line("answer", first(), R"(,"settles":[")" + two + R"("],"keeps":[])"),
-        line("answer", first(),
+        line("answer",
+             first(),
              R"(,"settles":[")" + two + "/" + content + R"(",")" + one + R"("],"keeps":[")" + two +
                  "/" + content + R"("],"why":"Logbook")"),
     };

@@ -30,7 +30,9 @@ constexpr const char* stored = "tests/golden/reports.sha256";
 constexpr const char* days[] = {
     "2019-05-06", "2022-06-30", "2024-06-03", "2026-11-21", "2027-03-20", "2031-08-31"};
 
-std::string hash(const std::string& text) { return base::print_hex(base::sha256(text)); }
+std::string hash(const std::string& text) {
+    return base::print_hex(base::sha256(text));
+}
 
 /// A line for every fleet and a last one for all of them.
 std::string measured() {
@@ -39,7 +41,8 @@ std::string measured() {
     for (const std::string& file : demo_files()) {
         std::string reports;
         const std::string text = file_text(file);
-        for (const char* today : days) reports += views::print_report(text, day(today), {});
+        for (const char* today : days)
+            reports += views::print_report(text, day(today), {});
         lines += hash(reports) + "  " + file + '\n';
         all += reports;
     }

@@ -18,9 +18,9 @@ constexpr PointerKind mouse = PointerKind::mouse;
 /// A finger that goes straight up the page at 1 px a millisecond and lets go.
 Gestures flung(double until_ms = 100) {
     Gestures gestures;
-    (void)gestures.pointer(down, 1, 100, 500, 0, touch);
+    (void)gestures.pointer({down, 1, 100, 500, 0, touch});
     for (double ms = 10; ms <= until_ms; ms += 10) {
-        (void)gestures.pointer(move, 1, 100, 500 - static_cast<float>(ms), ms, touch);
+        (void)gestures.pointer({move, 1, 100, 500 - static_cast<float>(ms), ms, touch});
     }
     return gestures;
 }
@@ -40,9 +40,9 @@ TEST_CASE("a finger that moves no more than the slop taps where it went down",
                           Row{9, 0, Kind::cancel},
                           Row{6, 6, Kind::cancel}}) {
         Gestures gestures;
-        CHECK(gestures.pointer(down, 1, 50, 60, 0, touch).kind == Kind::press);
-        (void)gestures.pointer(move, 1, 50 + row.across, 60 + row.along, 20, touch);
-        const Gesture end = gestures.pointer(up, 1, 50 + row.across, 60 + row.along, 40, touch);
+        CHECK(gestures.pointer({down, 1, 50, 60, 0, touch}).kind == Kind::press);
+        (void)gestures.pointer({move, 1, 50 + row.across, 60 + row.along, 20, touch});
+        const Gesture end = gestures.pointer({up, 1, 50 + row.across, 60 + row.along, 40, touch});
         CHECK(end.kind == row.expected);
         CHECK(end.first_x == 50);
         CHECK(end.first_y == 60);
@@ -51,35 +51,35 @@ TEST_CASE("a finger that moves no more than the slop taps where it went down",
 
 TEST_CASE("a slow finger taps too: a long press has no meaning of its own", "[canvas][gestures]") {
     Gestures gestures;
-    (void)gestures.pointer(down, 1, 50, 60, 0, touch);
-    CHECK(gestures.pointer(up, 1, 51, 60, 2000, touch).kind == Kind::tap);
+    (void)gestures.pointer({down, 1, 50, 60, 0, touch});
+    CHECK(gestures.pointer({up, 1, 51, 60, 2000, touch}).kind == Kind::tap);
 }
 
 TEST_CASE("beyond the slop the longer axis is locked", "[canvas][gestures]") {
     Gestures gestures;
-    (void)gestures.pointer(down, 1, 100, 100, 0, touch);
-    const Gesture first = gestures.pointer(move, 1, 104, 85, 10, touch);
+    (void)gestures.pointer({down, 1, 100, 100, 0, touch});
+    const Gesture first = gestures.pointer({move, 1, 104, 85, 10, touch});
     CHECK(first.kind == Kind::scroll);
     CHECK(first.scroll_y == -15);
     CHECK(first.scroll_x == 0);
-    const Gesture aside = gestures.pointer(move, 1, 180, 80, 20, touch);
+    const Gesture aside = gestures.pointer({move, 1, 180, 80, 20, touch});
     CHECK(aside.scroll_y == -5);
     CHECK(aside.scroll_x == 0);
 
     Gestures across;
-    (void)across.pointer(down, 1, 100, 100, 0, touch);
-    const Gesture gesture = across.pointer(move, 1, 120, 104, 10, touch);
+    (void)across.pointer({down, 1, 100, 100, 0, touch});
+    const Gesture gesture = across.pointer({move, 1, 120, 104, 10, touch});
     CHECK(gesture.scroll_x == 20);
     CHECK(gesture.scroll_y == 0);
 }
 
 TEST_CASE("a second finger changes nothing", "[canvas][gestures]") {
     Gestures gestures;
-    (void)gestures.pointer(down, 1, 50, 60, 0, touch);
-    CHECK(gestures.pointer(down, 2, 200, 300, 5, touch).kind == Kind::none);
-    CHECK(gestures.pointer(move, 2, 200, 400, 10, touch).kind == Kind::none);
-    CHECK(gestures.pointer(up, 2, 200, 400, 15, touch).kind == Kind::none);
-    CHECK(gestures.pointer(up, 1, 50, 60, 20, touch).kind == Kind::tap);
+    (void)gestures.pointer({down, 1, 50, 60, 0, touch});
+    CHECK(gestures.pointer({down, 2, 200, 300, 5, touch}).kind == Kind::none);
+    CHECK(gestures.pointer({move, 2, 200, 400, 10, touch}).kind == Kind::none);
+    CHECK(gestures.pointer({up, 2, 200, 400, 15, touch}).kind == Kind::none);
+    CHECK(gestures.pointer({up, 1, 50, 60, 20, touch}).kind == Kind::tap);
 }
 
 TEST_CASE("speed falls as exp(-ms/325) and the way is its integral", "[canvas][gestures]") {
@@ -98,7 +98,7 @@ TEST_CASE("speed falls as exp(-ms/325) and the way is its integral", "[canvas][g
 
 TEST_CASE("let go while moving, the page glides on and comes to rest", "[canvas][gestures]") {
     Gestures gestures = flung();
-    (void)gestures.pointer(up, 1, 100, 400, 101, touch);
+    (void)gestures.pointer({up, 1, 100, 400, 101, touch});
     REQUIRE(gestures.gliding());
     double way = 0;
     double last = 1e9;
@@ -119,19 +119,19 @@ TEST_CASE("let go while moving, the page glides on and comes to rest", "[canvas]
 
 TEST_CASE("a touch stops a glide and taps nothing", "[canvas][gestures]") {
     Gestures gestures = flung();
-    (void)gestures.pointer(up, 1, 100, 400, 101, touch);
+    (void)gestures.pointer({up, 1, 100, 400, 101, touch});
     REQUIRE(gestures.gliding());
-    CHECK(gestures.pointer(down, 1, 100, 300, 150, touch).kind == Kind::none);
+    CHECK(gestures.pointer({down, 1, 100, 300, 150, touch}).kind == Kind::none);
     CHECK_FALSE(gestures.gliding());
-    CHECK(gestures.pointer(up, 1, 100, 300, 200, touch).kind == Kind::cancel);
-    (void)gestures.pointer(down, 1, 100, 300, 300, touch);
-    CHECK(gestures.pointer(up, 1, 100, 300, 350, touch).kind == Kind::tap);
+    CHECK(gestures.pointer({up, 1, 100, 300, 200, touch}).kind == Kind::cancel);
+    (void)gestures.pointer({down, 1, 100, 300, 300, touch});
+    CHECK(gestures.pointer({up, 1, 100, 300, 350, touch}).kind == Kind::tap);
 }
 
 TEST_CASE("a finger that rests before it lifts leaves the page still", "[canvas][gestures]") {
     for (const double rest_ms : {59.0, 61.0}) {
         Gestures gestures = flung();
-        (void)gestures.pointer(up, 1, 100, 400, 100 + rest_ms, touch);
+        (void)gestures.pointer({up, 1, 100, 400, 100 + rest_ms, touch});
         CHECK(gestures.gliding() == (rest_ms < 60));
     }
 }
@@ -139,16 +139,16 @@ TEST_CASE("a finger that rests before it lifts leaves the page still", "[canvas]
 TEST_CASE("with less motion nothing glides", "[canvas][gestures]") {
     Gestures gestures = flung();
     gestures.set_less_motion(true);
-    (void)gestures.pointer(up, 1, 100, 400, 101, touch);
+    (void)gestures.pointer({up, 1, 100, 400, 101, touch});
     CHECK_FALSE(gestures.gliding());
 }
 
 TEST_CASE("a mouse taps where its button goes up and never scrolls by dragging",
           "[canvas][gestures]") {
     Gestures gestures;
-    (void)gestures.pointer(down, 0, 50, 60, 0, mouse);
-    CHECK(gestures.pointer(move, 0, 50, 200, 10, mouse).kind == Kind::none);
-    const Gesture end = gestures.pointer(up, 0, 50, 200, 20, mouse);
+    (void)gestures.pointer({down, 0, 50, 60, 0, mouse});
+    CHECK(gestures.pointer({move, 0, 50, 200, 10, mouse}).kind == Kind::none);
+    const Gesture end = gestures.pointer({up, 0, 50, 200, 20, mouse});
     CHECK(end.kind == Kind::tap);
     CHECK(end.first_y == 60);
     CHECK(end.y == 200);
@@ -156,7 +156,7 @@ TEST_CASE("a mouse taps where its button goes up and never scrolls by dragging",
 
 TEST_CASE("a pointer the system takes away taps nothing", "[canvas][gestures]") {
     Gestures gestures;
-    (void)gestures.pointer(down, 1, 50, 60, 0, touch);
-    CHECK(gestures.pointer(PointerPhase::cancel, 1, 50, 60, 10, touch).kind == Kind::cancel);
-    CHECK(gestures.pointer(up, 1, 50, 60, 20, touch).kind == Kind::none);
+    (void)gestures.pointer({down, 1, 50, 60, 0, touch});
+    CHECK(gestures.pointer({PointerPhase::cancel, 1, 50, 60, 10, touch}).kind == Kind::cancel);
+    CHECK(gestures.pointer({up, 1, 50, 60, 20, touch}).kind == Kind::none);
 }

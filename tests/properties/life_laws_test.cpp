@@ -22,7 +22,7 @@ using timeline::AircraftState;
 
 namespace {
 
-constexpr std::uint64_t cases = 1500;
+constexpr std::uint64_t cases = 1000;
 
 /// 0.2, 0.5 and 1 h a day: always the same, so that only hours and days move the dates.
 forecast::UsageRate fixed_rate() {
@@ -46,8 +46,7 @@ TEST_CASE("what is left and what is used make the limit, exactly", "[properties]
     for (std::uint64_t seed = 1; seed <= cases; ++seed) {
         CAPTURE(seed);
         const RandomJournal random{seed};
-        const AircraftState state =
-            timeline::replay(random.all(), random.aircraft(), random_today);
+        const AircraftState state = timeline::replay(random.all(), random.aircraft(), random_today);
         for (const ItemDue& item : limits::due_items(state, random_today)) {
             for (const ClockDue& clock : item.clocks) {
                 if (!clock.known) continue;
@@ -81,7 +80,8 @@ TEST_CASE("total time never falls, along the life or by one more reading", "[pro
         }
         support::Random more{seed};
         support::Pen pen{"dee"};
-        const Date on = base::add_days(random_today, -static_cast<std::int32_t>(more.between(0, 2500)));
+        const Date on =
+            base::add_days(random_today, -static_cast<std::int32_t>(more.between(0, 2500)));
         journal.add(pen.write(
             on, {random.aircraft(), random.meter()}, support::reads(more.between(0, 20'000))));
         const AircraftState after = timeline::replay(journal, random.aircraft(), random_today);
@@ -116,8 +116,7 @@ TEST_CASE("early, likely and late come in this order", "[properties][forecast]")
     for (std::uint64_t seed = 1; seed <= cases; ++seed) {
         CAPTURE(seed);
         const RandomJournal random{seed};
-        const AircraftState state =
-            timeline::replay(random.all(), random.aircraft(), random_today);
+        const AircraftState state = timeline::replay(random.all(), random.aircraft(), random_today);
         const forecast::UsageRate measured = forecast::measure(state);
         REQUIRE(measured.least <= measured.likely);
         REQUIRE(measured.likely <= measured.greatest);

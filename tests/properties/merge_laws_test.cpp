@@ -20,7 +20,7 @@ using support::RandomJournal;
 
 namespace {
 
-constexpr std::uint64_t cases = 1500;
+constexpr std::uint64_t cases = 1000;
 constexpr std::uint64_t cases_with_views = 250;
 
 /// All that is shown of the aircraft: state, figures, whys, questions and history.
@@ -45,11 +45,13 @@ Journal shuffled(const Journal& journal, std::uint64_t seed) {
     support::Random random{seed};
     std::vector<const Fact*> order = journal.in_order();
     for (std::size_t left = order.size(); left > 1; --left) {
-        const auto pick = static_cast<std::size_t>(random.between(0, static_cast<std::int64_t>(left) - 1));
+        const auto pick =
+            static_cast<std::size_t>(random.between(0, static_cast<std::int64_t>(left) - 1));
         std::swap(order[left - 1], order[pick]);
     }
     Journal out;
-    for (const Fact* fact : order) out.add(*fact);
+    for (const Fact* fact : order)
+        out.add(*fact);
     return out;
 }
 
@@ -77,7 +79,8 @@ TEST_CASE("merging never loses a fact and invents none", "[properties][merge]") 
         const Journal all = random.all();
         std::size_t most = 0;
         for (const Journal& device : random.devices()) {
-            for (const Fact& fact : device.facts()) REQUIRE(holds(all, fact));
+            for (const Fact& fact : device.facts())
+                REQUIRE(holds(all, fact));
             most = std::max(most, device.facts().size());
         }
         REQUIRE(all.facts().size() >= most);

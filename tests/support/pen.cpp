@@ -19,7 +19,9 @@ base::Date day(const std::string& text) {
     return read.value();
 }
 
-base::Id id_of(std::uint64_t number) { return base::make_id(1'600'000'000'000, 0, number); }
+base::Id id_of(std::uint64_t number) {
+    return base::make_id(1'600'000'000'000, 0, number);
+}
 
 facts::Body body(base::Date on, std::vector<base::Id> about, facts::Fields fields) {
     return {on, std::move(about), std::move(fields), {}};
@@ -34,7 +36,8 @@ facts::Reading reads(std::int64_t tenths) {
 facts::WorkDone renews(std::vector<base::Id> items, std::int64_t total_tenths) {
     facts::WorkDone out;
     out.what = "Inspection";
-    for (const base::Id& item : items) out.renews.push_back({item, {}});
+    for (const base::Id& item : items)
+        out.renews.push_back({item, {}});
     if (total_tenths >= 0) out.total = base::tenths(total_tenths);
     return out;
 }
@@ -46,8 +49,7 @@ facts::LimitSet limit(std::int64_t whole_hours, std::int32_t months) {
     return out;
 }
 
-Pen::Pen(std::string device, std::int64_t wall_ms)
-    : device_(std::move(device)), wall_ms_(wall_ms) {
+Pen::Pen(std::string device, std::int64_t wall_ms) : device_(std::move(device)), wall_ms_(wall_ms) {
     for (const char letter : device_) {
         salt_ = salt_ * 31 + static_cast<std::uint64_t>(static_cast<unsigned char>(letter));
     }
@@ -75,9 +77,8 @@ facts::Fact Pen::correct(const facts::Fact& fact, facts::Body instead) {
     const std::vector<base::Id> about{facts::aircraft_of(fact.body)};
     return write(fact.body.on,
                  about,
-                 facts::Correction{{fact.id, 0},
-                                   "Misread",
-                                   std::make_shared<facts::Body>(std::move(instead))});
+                 facts::Correction{
+                     {fact.id, 0}, "Misread", std::make_shared<facts::Body>(std::move(instead))});
 }
 
 facts::Fact Pen::correct(const facts::Fact& fact, facts::Fields instead) {
@@ -100,7 +101,8 @@ facts::Fact Pen::answer(base::Id aircraft,
 
 facts::Journal journal_of(const std::vector<facts::Fact>& facts) {
     facts::Journal out;
-    for (const facts::Fact& fact : facts) out.add(fact);
+    for (const facts::Fact& fact : facts)
+        out.add(fact);
     return out;
 }
 

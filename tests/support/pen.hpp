@@ -36,9 +36,7 @@ class Pen {
                                     std::vector<base::Id> about,
                                     facts::Fields fields);
     /// A fact that adds something: its own id ends the list of what it is about.
-    [[nodiscard]] facts::Fact add(base::Date on,
-                                  std::vector<base::Id> about,
-                                  facts::Fields fields);
+    [[nodiscard]] facts::Fact add(base::Date on, std::vector<base::Id> about, facts::Fields fields);
     [[nodiscard]] facts::Fact correct(const facts::Fact& fact, facts::Body instead);
     /// The same record with other fields.
     [[nodiscard]] facts::Fact correct(const facts::Fact& fact, facts::Fields instead);

@@ -35,9 +35,11 @@ constexpr std::int32_t span_days = 2000;
 }  // namespace
 
 RandomJournal::RandomJournal(std::uint64_t seed, Mix mix) : random_(seed), mix_(mix) {
-    for (const char* name : {"ann", "ben", "cay"}) pens_.emplace_back(name);
+    for (const char* name : {"ann", "ben", "cay"})
+        pens_.emplace_back(name);
     write_base();
-    for (std::int32_t left = mix_.steps; left > 0; --left) step();
+    for (std::int32_t left = mix_.steps; left > 0; --left)
+        step();
 }
 
 facts::Journal RandomJournal::all() const {
@@ -51,7 +53,8 @@ void RandomJournal::write_base() {
     if (!random_.once_in(4)) aircraft.manufactured = base::add_days(start, -400);
     std::vector<Fact> facts{pen.add(start, {}, aircraft)};
     aircraft_ = facts.front().id;
-    facts.push_back(pen.add(start, {aircraft_}, facts::MeterFitted{"First", {}, {}, base::hours(1000), {}}));
+    facts.push_back(
+        pen.add(start, {aircraft_}, facts::MeterFitted{"First", {}, {}, base::hours(1000), {}}));
     meters_ = {facts.back().id};
     offsets_ = {10'000};
     for (const facts::ItemRole role : {facts::ItemRole::overhaul, facts::ItemRole::inspection}) {
@@ -66,20 +69,25 @@ void RandomJournal::step() {
     const auto device = static_cast<std::size_t>(random_.between(0, 2));
     const auto other = static_cast<std::size_t>(random_.between(0, 2));
     switch (random_.between(0, 9)) {
-        case 0: devices_[device] = merge(devices_[device], devices_[other]); break;
+        case 0:
+            devices_[device] = merge(devices_[device], devices_[other]);
+            break;
         case 1:
         case 2:
         case 3:
-        case 4: write_change(device); break;
-        default: write_new(device);
+        case 4:
+            write_change(device);
+            break;
+        default:
+            write_new(device);
     }
 }
 
 void RandomJournal::write_new(std::size_t device) {
     const Date on = random_day();
     Pen& pen = pens_[device];
-    const auto meter = static_cast<std::size_t>(
-        random_.between(0, static_cast<std::int64_t>(meters_.size()) - 1));
+    const auto meter =
+        static_cast<std::size_t>(random_.between(0, static_cast<std::int64_t>(meters_.size()) - 1));
     switch (random_.between(0, 11)) {
         case 0:
             meters_.push_back({});
@@ -92,14 +100,19 @@ void RandomJournal::write_new(std::size_t device) {
             }
             break;
         case 1:
-            devices_[device].add(pen.write(
-                on, {aircraft_, items_[static_cast<std::size_t>(random_.between(0, 1))]},
-                random_limit()));
+            devices_[device].add(
+                pen.write(on,
+                          {aircraft_, items_[static_cast<std::size_t>(random_.between(0, 1))]},
+                          random_limit()));
             break;
         case 2:
         case 3:
-        case 4: devices_[device].add(pen.write(on, {aircraft_}, work(on))); break;
-        case 5: devices_[device].add(pen.write(on, {aircraft_}, new_fields(on))); break;
+        case 4:
+            devices_[device].add(pen.write(on, {aircraft_}, work(on)));
+            break;
+        case 5:
+            devices_[device].add(pen.write(on, {aircraft_}, new_fields(on)));
+            break;
         default:
             devices_[device].add(
                 pen.write(on, {aircraft_, meters_[meter]}, reading(on, meters_[meter])));
@@ -129,16 +142,20 @@ void RandomJournal::write_change(std::size_t device) {
 
 Fields RandomJournal::new_fields(Date on) {
     switch (random_.between(0, mix_.strangers ? 4 : 2)) {
-        case 0: return facts::UsagePlanned{base::tenths(random_.between(0, 400)), {}};
+        case 0:
+            return facts::UsagePlanned{base::tenths(random_.between(0, 400)), {}};
         case 1: {
             const auto days = static_cast<std::int32_t>(random_.between(1, 200));
             facts::OutOfService spell;
             if (!random_.once_in(5)) spell.until = base::add_days(on, days);
             return spell;
         }
-        case 2: return facts::Note{"Washed"};
-        case 3: return facts::AircraftChanged{"ISLE-8", {}};
-        default: return facts::UnknownKind{"vibration"};
+        case 2:
+            return facts::Note{"Washed"};
+        case 3:
+            return facts::AircraftChanged{"ISLE-8", {}};
+        default:
+            return facts::UnknownKind{"vibration"};
     }
 }
 
@@ -155,7 +172,8 @@ Body RandomJournal::varied(const Body& body) {
     } else if (auto* meter = std::get_if<facts::MeterFitted>(&out.fields)) {
         meter->total = meter->total + base::tenths(random_.between(-20, 20));
     } else if (auto* added = std::get_if<facts::AircraftAdded>(&out.fields)) {
-        added->manufactured = base::add_days(start, -static_cast<std::int32_t>(random_.between(0, 900)));
+        added->manufactured =
+            base::add_days(start, -static_cast<std::int32_t>(random_.between(0, 900)));
     } else if (auto* spell = std::get_if<facts::OutOfService>(&out.fields)) {
         spell->until = base::add_days(out.on, static_cast<std::int32_t>(random_.between(1, 300)));
     } else if (auto* plan = std::get_if<facts::UsagePlanned>(&out.fields)) {
@@ -204,7 +222,8 @@ const Fact& RandomJournal::any_fact(std::size_t device) {
     const auto& facts = devices_[device].facts();
     const auto last = static_cast<std::int64_t>(facts.size()) - 1;
     // Names that disagree hide every figure: rarely, and only where they are wanted.
-    const std::int64_t first = mix_.strangers && random_.once_in(8) ? 0 : std::min<std::int64_t>(6, last);
+    const std::int64_t first =
+        mix_.strangers && random_.once_in(8) ? 0 : std::min<std::int64_t>(6, last);
     return facts[static_cast<std::size_t>(random_.between(first, last))];
 }
 

@@ -2,12 +2,13 @@
 // spells, notes, corrections, withdrawals, answers, one id used twice, and now and then a merge.
 #pragma once
 
+#include "tests/support/pen.hpp"
+#include "tests/support/random.hpp"
+
 #include <array>
 #include <vector>
 
 #include "engine/facts/journal.hpp"
-#include "tests/support/pen.hpp"
-#include "tests/support/random.hpp"
 
 namespace twoclocks::support {
 
@@ -16,8 +17,8 @@ inline constexpr base::Date random_today{20'454};  // 2026-01-01: after everythi
 /// What a random journal may hold.
 struct Mix {
     std::int32_t steps{12};
-    bool strangers{true};   // kinds of a newer version, and names that disagree
-    bool answers{true};     // answers to nothing in particular
+    bool strangers{true};     // kinds of a newer version, and names that disagree
+    bool answers{true};       // answers to nothing in particular
     bool stray_totals{true};  // readings that are wrong, so that meters fall and jump
 };
 
@@ -26,8 +27,11 @@ class RandomJournal {
     explicit RandomJournal(std::uint64_t seed, Mix mix = {});
 
     [[nodiscard]] const std::array<facts::Journal, 3>& devices() const { return devices_; }
+
     [[nodiscard]] facts::Journal all() const;
+
     [[nodiscard]] base::Id aircraft() const { return aircraft_; }
+
     [[nodiscard]] base::Id meter() const { return meters_.front(); }
 
   private:

@@ -40,7 +40,7 @@ Screen page(Page shown, Tab tab, bool can_go_back) {
 FilesPage files_page() {
     FilesPage made;
     made.summary = told("3 aircraft, 214 records");
-    made.fingerprint = told("Fingerprint 4f1d09ac77b2");
+    made.fingerprint = told("4f1d09ac77b2");
     made.last_export = told("Last export: 12 days ago");
     made.batches = {{1, "isle-fleet-2026-05-03.txt", told("62 records, 3 May 2026"), false},
                     {2, "workshop copy.txt", told("8 records, 9 May 2026"), true}};

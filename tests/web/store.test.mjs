@@ -96,6 +96,14 @@ test('the same segment written again after an unanswered write is not written tw
   assert.deepEqual((await two.store.load(0, false)).segments.map(textOf), ['a', 'b']);
 });
 
+test('a write that was given up on and one in its stead come to one segment', async () => {
+  const { store } = await loaded(freshStorage());
+  const both = [store.append(bytesOf('a')), store.append(bytesOf('a'))];
+  assert.deepEqual(await Promise.all(both), [1, 1]);
+  assert.equal(await store.append(bytesOf('b')), 2);
+  assert.deepEqual((await store.load(0, false)).segments.map(textOf), ['a', 'b']);
+});
+
 test('an aborted transaction stores nothing and the next takes the same number', async () => {
   const spoilt = spoiltStorage((transaction) => transaction.abort());
   const { store } = await loaded(spoilt.storage);

@@ -1,10 +1,11 @@
 // What each intent does. One function an intent: a new place, a new fact, or a call to the host.
+#include "wasm/app/inside.hpp"
+
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/print.hpp"
 #include "engine/views/record.hpp"
-#include "wasm/app/inside.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -15,10 +16,14 @@ using Inside = AppState::Inside;
 /// Looks and names that stay on this device, by the names the host keeps them under.
 [[nodiscard]] std::string_view theme_name(ThemeChoice theme) {
     switch (theme) {
-        case ThemeChoice::system: return "system";
-        case ThemeChoice::paper: return "paper";
-        case ThemeChoice::night: return "night";
-        case ThemeChoice::sun: return "sun";
+        case ThemeChoice::system:
+            return "system";
+        case ThemeChoice::paper:
+            return "paper";
+        case ThemeChoice::night:
+            return "night";
+        case ThemeChoice::sun:
+            return "sun";
     }
     return "system";
 }
@@ -39,9 +44,13 @@ struct Apply {
 
     void operator()(const intent::OpenPad& intent) const { open_pad(intent.aircraft); }
 
-    void operator()(const intent::OpenAircraft& intent) const { in.open({Place::Kind::aircraft, intent.aircraft}); }
+    void operator()(const intent::OpenAircraft& intent) const {
+        in.open({Place::Kind::aircraft, intent.aircraft});
+    }
 
-    void operator()(const intent::OpenHistory& intent) const { in.open({Place::Kind::history, intent.aircraft}); }
+    void operator()(const intent::OpenHistory& intent) const {
+        in.open({Place::Kind::history, intent.aircraft});
+    }
 
     void operator()(const intent::OpenFiles&) const { in.open({Place::Kind::files, {}}); }
 
@@ -50,7 +59,9 @@ struct Apply {
         const base::Id aircraft = aircraft_of_subject(in.ledger.visible(), intent.subject);
         const views::Assessed* found = in.assessed(aircraft);
         const timeline::AircraftState* state = found == nullptr ? nullptr : &found->state;
-        in.form = make_form(intent.kind, intent.subject, {in.ledger.visible(), state, in.today, in.signer.author()});
+        in.form = make_form(intent.kind,
+                            intent.subject,
+                            {in.ledger.visible(), state, in.today, in.signer.author()});
     }
 
     void operator()(const intent::Back&) const { in.host.go_back(); }
@@ -63,9 +74,11 @@ struct Apply {
         std::optional<facts::Body> body = pad_body(in.pad, *aircraft);
         if (!body) return;
         const auto& reading = std::get<facts::Reading>(body->fields);
-        const base::Message done{Word::saved_reading,
-                                 {base::hours_used_arg(reading.reads), base::text_arg(aircraft->state.registration)}};
-        const facts::Fact fact = in.signer.sign(in.signer.new_id(), std::move(*body), in.ledger.visible());
+        const base::Message done{
+            Word::saved_reading,
+            {base::hours_used_arg(reading.reads), base::text_arg(aircraft->state.registration)}};
+        const facts::Fact fact =
+            in.signer.sign(in.signer.new_id(), std::move(*body), in.ledger.visible());
         in.save_facts({fact}, {{}, Pending::After::aircraft, in.pad.aircraft, done});
     }
 
@@ -84,11 +97,16 @@ struct Apply {
         const std::vector<facts::Fact> facts = submit_form(in.form, in.form_context(), in.signer);
         if (facts.empty()) return;
         const bool adds = in.form.kind == FormKind::new_aircraft;
-        in.save_facts(facts, {{}, adds ? Pending::After::aircraft : Pending::After::leave_form, in.form.aircraft,
-                              {Word::saved_records, {base::whole_arg(static_cast<std::int64_t>(facts.size()))}}});
+        in.save_facts(
+            facts,
+            {{},
+             adds ? Pending::After::aircraft : Pending::After::leave_form,
+             in.form.aircraft,
+             {Word::saved_records, {base::whole_arg(static_cast<std::int64_t>(facts.size()))}}});
     }
 
     void operator()(const intent::OpenWhy& intent) const {
+        if (in.dirty) in.make_screen();
         const auto place = static_cast<std::size_t>(intent.why);
         if (intent.why < 0 || place >= in.screen.whys.size()) return;
         open_sheet(in.screen.whys[place]);
@@ -107,7 +125,8 @@ struct Apply {
 
     void operator()(const intent::AnswerQuestion& intent) const {
         const views::Assessed* aircraft = in.assessed(in.here().subject);
-        if (aircraft == nullptr || intent.question < 0 || intent.side < 0 || !in.pending.empty()) return;
+        if (aircraft == nullptr || intent.question < 0 || intent.side < 0 || !in.pending.empty())
+            return;
         const auto& questions = aircraft->state.questions;
         const auto place = static_cast<std::size_t>(intent.question);
         const auto side = static_cast<std::size_t>(intent.side);
@@ -126,15 +145,20 @@ struct Apply {
         Pending save;
         save.segment = in.ledger.import_segment(in.import->file_name, in.wall_ms, in.import->fresh);
         save.after = Pending::After::stay_on_files;
-        save.done = {Word::saved_import, {base::whole_arg(static_cast<std::int64_t>(in.import->fresh.size()))}};
+        save.done = {Word::saved_import,
+                     {base::whole_arg(static_cast<std::int64_t>(in.import->fresh.size()))}};
         in.save_segment(std::move(save));
     }
 
     void operator()(const intent::DropImport&) const { in.import.reset(); }
 
-    void operator()(const intent::SetAside& intent) const { turn(intent.batch, true, Word::saved_aside); }
+    void operator()(const intent::SetAside& intent) const {
+        turn(intent.batch, true, Word::saved_aside);
+    }
 
-    void operator()(const intent::TakeBack& intent) const { turn(intent.batch, false, Word::saved_taken_back); }
+    void operator()(const intent::TakeBack& intent) const {
+        turn(intent.batch, false, Word::saved_taken_back);
+    }
 
     void operator()(const intent::SetTheme& intent) const {
         in.theme = intent.theme;
@@ -186,8 +210,11 @@ struct Apply {
             if (fact == question.sides[side]) answer.keeps.push_back(ref);
         }
         facts::Body body{in.today, {aircraft}, std::move(answer), {}};
-        const facts::Fact fact = in.signer.sign(in.signer.new_id(), std::move(body), in.ledger.visible());
-        in.save_facts({fact}, {{}, Pending::After::stay, aircraft, {Word::saved_records, {base::whole_arg(1)}}});
+        const facts::Fact fact =
+            in.signer.sign(in.signer.new_id(), std::move(body), in.ledger.visible());
+        in.save_facts(
+            {fact},
+            {{}, Pending::After::stay, aircraft, {Word::saved_records, {base::whole_arg(1)}}});
     }
 };
 
@@ -195,7 +222,8 @@ struct Apply {
 
 void export_journal(AppState::Inside& in) {
     const std::string today = base::print_date(in.today);
-    in.host.hand_over_file("two-clocks-" + today + ".jsonl", facts::print_journal(in.ledger.visible()));
+    in.host.hand_over_file("two-clocks-" + today + ".jsonl",
+                           facts::print_journal(in.ledger.visible()));
     in.last_export = today;
     in.host.keep_setting("last_export", today);
     in.notify({Word::export_done, {}});
@@ -203,8 +231,11 @@ void export_journal(AppState::Inside& in) {
 
 void AppState::Inside::open(Place place) {
     sheet = std::monostate{};
-    if (place.kind == here().kind && place.subject == here().subject && place.kind != Place::Kind::form) return;
-    const bool failed = std::any_of(notices.begin(), notices.end(), [](const Notice& notice) { return notice.urgent; });
+    if (place.kind == here().kind && place.subject == here().subject &&
+        place.kind != Place::Kind::form)
+        return;
+    const bool failed = std::any_of(
+        notices.begin(), notices.end(), [](const Notice& notice) { return notice.urgent; });
     if (!failed) notices.clear();
     places.push_back(place);
     host.push_page();

@@ -19,30 +19,57 @@ Form make_form(FormKind kind, base::Id subject, const FormContext& context) {
     form.intro = base::Word::blank;
     form.submit = base::Word::form_save;
     switch (kind) {
-        case FormKind::new_aircraft: make_new_aircraft(form, context); break;
-        case FormKind::meter_change: make_meter_change(form, context); break;
-        case FormKind::work_done: make_work_done(form, context); break;
-        case FormKind::new_item: make_new_item(form, context); break;
-        case FormKind::usage_plan: make_usage_plan(form, context); break;
-        case FormKind::parked: make_parked(form, context); break;
-        case FormKind::correct: make_correct(form, context); break;
-        case FormKind::withdraw: make_withdraw(form, context); break;
-        case FormKind::author: make_author(form, context); break;
+        case FormKind::new_aircraft:
+            make_new_aircraft(form, context);
+            break;
+        case FormKind::meter_change:
+            make_meter_change(form, context);
+            break;
+        case FormKind::work_done:
+            make_work_done(form, context);
+            break;
+        case FormKind::new_item:
+            make_new_item(form, context);
+            break;
+        case FormKind::usage_plan:
+            make_usage_plan(form, context);
+            break;
+        case FormKind::parked:
+            make_parked(form, context);
+            break;
+        case FormKind::correct:
+            make_correct(form, context);
+            break;
+        case FormKind::withdraw:
+            make_withdraw(form, context);
+            break;
+        case FormKind::author:
+            make_author(form, context);
+            break;
     }
     return form;
 }
 
 std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Signer& signer) {
     switch (form.kind) {
-        case FormKind::new_aircraft: return take_new_aircraft(form, context, signer);
-        case FormKind::meter_change: return take_meter_change(form, context, signer);
-        case FormKind::work_done: return take_work_done(form, context, signer);
-        case FormKind::new_item: return take_new_item(form, context, signer);
-        case FormKind::usage_plan: return take_usage_plan(form, context, signer);
-        case FormKind::parked: return take_parked(form, context, signer);
-        case FormKind::correct: return take_correct(form, context, signer);
-        case FormKind::withdraw: return take_withdraw(form, context, signer);
-        case FormKind::author: return {};
+        case FormKind::new_aircraft:
+            return take_new_aircraft(form, context, signer);
+        case FormKind::meter_change:
+            return take_meter_change(form, context, signer);
+        case FormKind::work_done:
+            return take_work_done(form, context, signer);
+        case FormKind::new_item:
+            return take_new_item(form, context, signer);
+        case FormKind::usage_plan:
+            return take_usage_plan(form, context, signer);
+        case FormKind::parked:
+            return take_parked(form, context, signer);
+        case FormKind::correct:
+            return take_correct(form, context, signer);
+        case FormKind::withdraw:
+            return take_withdraw(form, context, signer);
+        case FormKind::author:
+            return {};
     }
     return {};
 }

@@ -1,6 +1,11 @@
-// Forms: what a person types, as a draft, and the facts it becomes. A draft edits freely; what is saved is
+// Forms: what a person types, as a draft, and the facts it becomes. A draft edits freely; what is
+// saved is
 // corrected or withdrawn.
 #pragma once
+
+#include "wasm/app/signer.hpp"
+#include "wasm/intent.hpp"
+#include "wasm/screen.hpp"
 
 #include <optional>
 #include <string>
@@ -8,16 +13,13 @@
 
 #include "engine/facts/journal.hpp"
 #include "engine/timeline/state.hpp"
-#include "wasm/app/signer.hpp"
-#include "wasm/intent.hpp"
-#include "wasm/screen.hpp"
 
 namespace twoclocks::canvas {
 
 /// One form being filled in.
 struct Form {
     FormKind kind{};
-    base::Id subject;             // as OpenForm names it
+    base::Id subject;  // as OpenForm names it
     base::Id aircraft;
     base::Word title{};
     base::Word intro{};
@@ -29,7 +31,7 @@ struct Form {
 /// What a form may look at.
 struct FormContext {
     const facts::Journal& journal;
-    const timeline::AircraftState* aircraft{nullptr};   // of the form's subject, null for a new one
+    const timeline::AircraftState* aircraft{nullptr};  // of the form's subject, null for a new one
     base::Date today;
     std::string author;
 };
@@ -38,7 +40,9 @@ struct FormContext {
 [[nodiscard]] Form make_form(FormKind kind, base::Id subject, const FormContext& context);
 
 /// The facts a form becomes; none when it has problems, which then stand beside their fields.
-[[nodiscard]] std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Signer& signer);
+[[nodiscard]] std::vector<facts::Fact> submit_form(Form& form,
+                                                   const FormContext& context,
+                                                   Signer& signer);
 
 /// A field by its id, null when the form has none of that name.
 [[nodiscard]] FieldView* find_field(Form& form, std::string_view id);

@@ -1,8 +1,9 @@
 // A new aircraft with its two limits, and the change of its hour meter.
-#include "engine/base/message_args.hpp"
-#include "engine/timeline/entry.hpp"
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
+
+#include "engine/base/message_args.hpp"
+#include "engine/timeline/entry.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -48,20 +49,25 @@ struct NewAircraft {
 
 void check_new_aircraft(const NewAircraft& told, FieldReader& reader) {
     constexpr std::int64_t most_years = 100;
-    if (told.limit && told.limit->seconds == 0) reader.complain(at_field("limit_hours", Trouble::limit_zero));
-    if (told.years && *told.years == 0) reader.complain(at_field("limit_years", Trouble::limit_zero));
+    if (told.limit && told.limit->seconds == 0)
+        reader.complain(at_field("limit_hours", Trouble::limit_zero));
+    if (told.years && *told.years == 0)
+        reader.complain(at_field("limit_years", Trouble::limit_zero));
     if (told.years && *told.years > most_years) {
-        reader.complain(at_field("limit_years", Trouble::months_absurd, {base::whole_arg(*told.years * 12)}));
+        reader.complain(
+            at_field("limit_years", Trouble::months_absurd, {base::whole_arg(*told.years * 12)}));
     }
     if (!told.limit && !told.years && reader.sound()) {
         reader.complain(at_field("limit_hours", Trouble::limit_without_any));
     }
     if (told.anchor_on && *told.anchor_on > told.today) {
-        reader.complain(at_field("anchor_on", Trouble::entry_day_ahead, {base::day_arg(*told.anchor_on)}));
+        reader.complain(
+            at_field("anchor_on", Trouble::entry_day_ahead, {base::day_arg(*told.anchor_on)}));
     }
     const std::optional<FlightTime> total = told.total ? told.total : told.reads;
     if (told.anchor_total && total && *told.anchor_total > *total) {
-        reader.complain(at_field("anchor_total", Trouble::form_anchor_above_total, {base::hours_used_arg(*total)}));
+        reader.complain(at_field(
+            "anchor_total", Trouble::form_anchor_above_total, {base::hours_used_arg(*total)}));
     }
 }
 
@@ -70,7 +76,8 @@ void check_new_aircraft(const NewAircraft& told, FieldReader& reader) {
     limit.limit_class = facts::LimitClass::airworthiness_limitation;
     limit.hours = told.limit;
     if (told.years) limit.months = static_cast<std::int32_t>(*told.years * 12);
-    limit.anchor = reader.choice("anchor") == 0 ? facts::Anchor::manufacture : facts::Anchor::overhaul;
+    limit.anchor =
+        reader.choice("anchor") == 0 ? facts::Anchor::manufacture : facts::Anchor::overhaul;
     limit.anchor_on = told.anchor_on;
     limit.anchor_total = told.anchor_total ? *told.anchor_total : FlightTime{0};
     limit.source = reader.text("source");
@@ -81,7 +88,10 @@ void check_new_aircraft(const NewAircraft& told, FieldReader& reader) {
 }  // namespace
 
 std::vector<Word> drive_words() {
-    return {Word::drive_collective, Word::drive_oil_pressure, Word::drive_tachometer, Word::drive_electrical,
+    return {Word::drive_collective,
+            Word::drive_oil_pressure,
+            Word::drive_tachometer,
+            Word::drive_electrical,
             Word::drive_other};
 }
 
@@ -89,16 +99,29 @@ void make_new_aircraft(Form& form, const FormContext&) {
     form.title = Word::form_new_aircraft;
     form.intro = Word::form_new_aircraft_intro;
     form.submit = Word::form_add_aircraft;
-    const auto field = [&](const char* id, Word label, FieldKind kind, Need need, Word hint = Word::blank) {
-        form.fields.push_back(with_hint(make_field(id, label, kind, {}, need), hint));
-    };
+    const auto field =
+        [&](const char* id, Word label, FieldKind kind, Need need, Word hint = Word::blank) {
+            form.fields.push_back(with_hint(make_field(id, label, kind, {}, need), hint));
+        };
     field("registration", Word::field_registration, FieldKind::text, Need::needed);
-    field("limit_hours", Word::field_limit_hours, FieldKind::decimal, Need::optional, Word::hint_limit_hours);
-    field("limit_years", Word::field_limit_years, FieldKind::whole, Need::optional, Word::hint_limit_years);
-    form.fields.push_back(
-        make_choice("anchor", Word::field_anchor, {Word::anchor_manufacture, Word::anchor_overhaul}, 0));
+    field("limit_hours",
+          Word::field_limit_hours,
+          FieldKind::decimal,
+          Need::optional,
+          Word::hint_limit_hours);
+    field("limit_years",
+          Word::field_limit_years,
+          FieldKind::whole,
+          Need::optional,
+          Word::hint_limit_years);
+    form.fields.push_back(make_choice(
+        "anchor", Word::field_anchor, {Word::anchor_manufacture, Word::anchor_overhaul}, 0));
     field("anchor_on", Word::field_anchor_on, FieldKind::date, Need::needed, Word::hint_anchor_on);
-    field("anchor_total", Word::field_anchor_total, FieldKind::decimal, Need::optional, Word::hint_anchor_total);
+    field("anchor_total",
+          Word::field_anchor_total,
+          FieldKind::decimal,
+          Need::optional,
+          Word::hint_anchor_total);
     field("reads", Word::field_reads_now, FieldKind::decimal, Need::needed);
     field("total", Word::field_total_now, FieldKind::decimal, Need::optional, Word::hint_total_now);
     field("plan", Word::field_plan_year, FieldKind::decimal, Need::optional, Word::hint_plan_year);
@@ -114,7 +137,8 @@ Facts take_new_aircraft(Form& form, const FormContext& context, Signer& signer) 
     const NewAircraft told = read_new_aircraft(reader, context.today);
     check_new_aircraft(told, reader);
     const facts::LimitSet limit = overhaul_limit(told, reader);
-    facts::AircraftAdded added{told.registration, reader.text("type"), reader.text("serial"), {}, false};
+    facts::AircraftAdded added{
+        told.registration, reader.text("type"), reader.text("serial"), {}, false};
     if (limit.anchor == facts::Anchor::manufacture) added.manufactured = told.anchor_on;
     if (!reader.sound()) return {};
     const base::Id aircraft = signer.new_id();
@@ -123,13 +147,16 @@ Facts take_new_aircraft(Form& form, const FormContext& context, Signer& signer) 
     const auto drive = static_cast<facts::MeterDrive>(reader.choice("drive"));
     const FlightTime total = told.total ? *told.total : *told.reads;
     const auto sign = [&](base::Id id, std::vector<base::Id> about, facts::Fields fields) {
-        return signer.sign(id, {context.today, std::move(about), std::move(fields), {}}, context.journal);
+        return signer.sign(
+            id, {context.today, std::move(about), std::move(fields), {}}, context.journal);
     };
     Facts out;
     out.push_back(sign(aircraft, {aircraft}, std::move(added)));
-    out.push_back(sign(meter, {aircraft, meter}, facts::MeterFitted{{}, drive, *told.reads, total, {}}));
+    out.push_back(
+        sign(meter, {aircraft, meter}, facts::MeterFitted{{}, drive, *told.reads, total, {}}));
     const std::string name{base::pattern(Word::item_overhaul)};
-    out.push_back(sign(item, {aircraft, item}, facts::ItemAdded{name, facts::ItemRole::overhaul, {}}));
+    out.push_back(
+        sign(item, {aircraft, item}, facts::ItemAdded{name, facts::ItemRole::overhaul, {}}));
     out.push_back(sign(signer.new_id(), {aircraft, item}, limit));
     if (told.plan) {
         const FlightTime month{told.plan->seconds / 12};
@@ -144,19 +171,25 @@ void make_meter_change(Form& form, const FormContext& context) {
     form.intro = Word::form_meter_change_intro;
     const timeline::MeterState* meter =
         context.aircraft == nullptr ? nullptr : timeline::meter_in_use(*context.aircraft);
-    const std::string last = meter != nullptr ? tenths_text(meter->last_reads.value_or(meter->reads)) : std::string{};
+    const std::string last =
+        meter != nullptr ? tenths_text(meter->last_reads.value_or(meter->reads)) : std::string{};
     const bool first = meter == nullptr;
-    form.fields.push_back(make_field("date", Word::field_date, FieldKind::date, base::print_date(context.today), Need::needed));
+    form.fields.push_back(make_field(
+        "date", Word::field_date, FieldKind::date, base::print_date(context.today), Need::needed));
     if (!first) {
-        form.fields.push_back(make_field("old_reads", Word::field_old_reads, FieldKind::decimal, last, Need::needed));
+        form.fields.push_back(
+            make_field("old_reads", Word::field_old_reads, FieldKind::decimal, last, Need::needed));
     }
-    form.fields.push_back(make_field("new_reads", Word::field_new_reads, FieldKind::decimal, "0", Need::needed));
+    form.fields.push_back(
+        make_field("new_reads", Word::field_new_reads, FieldKind::decimal, "0", Need::needed));
     if (first) {
-        form.fields.push_back(make_field("total", Word::field_total_now, FieldKind::decimal, {}, Need::needed));
+        form.fields.push_back(
+            make_field("total", Word::field_total_now, FieldKind::decimal, {}, Need::needed));
     }
     const std::int32_t drive = meter == nullptr ? 0 : static_cast<std::int32_t>(meter->drive);
     form.fields.push_back(make_choice("drive", Word::field_drive, drive_words(), drive));
-    form.fields.push_back(make_field("name", Word::field_meter_name, FieldKind::text, {}, Need::optional));
+    form.fields.push_back(
+        make_field("name", Word::field_meter_name, FieldKind::text, {}, Need::optional));
     form.fields.push_back(make_field("why", Word::field_why, FieldKind::text, {}, Need::optional));
 }
 
@@ -168,7 +201,8 @@ Facts take_meter_change(Form& form, const FormContext& context, Signer& signer) 
     const auto new_reads = reader.hours("new_reads");
     const auto first_total = meter == nullptr ? reader.hours("total") : std::nullopt;
     if (meter != nullptr && on && old_reads) {
-        for (Problem& problem : timeline::check_reading(*context.aircraft, *old_reads, *on, context.today)) {
+        for (Problem& problem :
+             timeline::check_reading(*context.aircraft, *old_reads, *on, context.today)) {
             if (problem.field == "reads") problem.field = "old_reads";
             reader.complain(std::move(problem));
         }
@@ -180,13 +214,16 @@ Facts take_meter_change(Form& form, const FormContext& context, Signer& signer) 
     FlightTime total = first_total.value_or(FlightTime{0});
     if (meter != nullptr) {
         total = *old_reads - meter->reads + meter->total;
-        out.push_back(signer.sign(signer.new_id(), {*on, {form.aircraft, meter->id}, facts::Reading{*old_reads, {}, {}}, {}},
-                                  context.journal));
+        out.push_back(
+            signer.sign(signer.new_id(),
+                        {*on, {form.aircraft, meter->id}, facts::Reading{*old_reads, {}, {}}, {}},
+                        context.journal));
     }
     const base::Id id = signer.new_id();
     const auto drive = static_cast<facts::MeterDrive>(reader.choice("drive"));
     facts::MeterFitted fitted{name, drive, *new_reads, total, why};
-    out.push_back(signer.sign(id, {*on, {form.aircraft, id}, std::move(fitted), {}}, context.journal));
+    out.push_back(
+        signer.sign(id, {*on, {form.aircraft, id}, std::move(fitted), {}}, context.journal));
     return out;
 }
 

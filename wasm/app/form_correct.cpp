@@ -1,11 +1,13 @@
-// Correcting a record of any kind, and taking one back. The fields come from the one list of fields that
+// Correcting a record of any kind, and taking one back. The fields come from the one list of
+// fields that
 // the file format has, so a new kind of record can be corrected without a line here.
+#include "wasm/app/form_fields.hpp"
+#include "wasm/app/form_kinds.hpp"
+
 #include "engine/base/message_args.hpp"
 #include "engine/facts/check.hpp"
 #include "engine/facts/fields.hpp"
 #include "engine/facts/names.hpp"
-#include "wasm/app/form_fields.hpp"
-#include "wasm/app/form_kinds.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -20,42 +22,69 @@ constexpr const char* date_field = "date";
         std::string_view key;
         Word label;
     };
-    constexpr std::array rows{
-        Row{"registration", Word::field_registration}, Row{"type", Word::field_type},
-        Row{"serial", Word::field_serial},             Row{"manufactured", Word::field_manufactured},
-        Row{"why", Word::field_why},                   Row{"hours", Word::field_hours},
-        Row{"months", Word::field_months},             Row{"landings", Word::field_landings},
-        Row{"starts", Word::field_starts},             Row{"anchor_on", Word::field_last_on},
-        Row{"anchor_total", Word::field_last_total},   Row{"anchor_landings", Word::field_anchor_landings},
-        Row{"anchor_starts", Word::field_anchor_starts}, Row{"source", Word::field_source},
-        Row{"revision", Word::field_revision},         Row{"name", Word::field_name},
-        Row{"reads", Word::field_reads},               Row{"total", Word::field_total},
-        Row{"what", Word::field_what},                 Row{"place", Word::field_place},
-        Row{"done_by", Word::field_done_by},           Row{"reference", Word::field_reference},
-        Row{"month", Word::field_plan_month},          Row{"until", Word::field_until},
-        Row{"text", Word::field_note},                 Row{"chapter", Word::field_chapter},
-        Row{"class", Word::field_class},               Row{"calendar_rule", Word::field_rule},
-        Row{"drive", Word::field_drive},               Row{"role", Word::field_role},
-        Row{"anchor", Word::field_anchor}};
+
+    constexpr std::array rows{Row{"registration", Word::field_registration},
+                              Row{"type", Word::field_type},
+                              Row{"serial", Word::field_serial},
+                              Row{"manufactured", Word::field_manufactured},
+                              Row{"why", Word::field_why},
+                              Row{"hours", Word::field_hours},
+                              Row{"months", Word::field_months},
+                              Row{"landings", Word::field_landings},
+                              Row{"starts", Word::field_starts},
+                              Row{"anchor_on", Word::field_last_on},
+                              Row{"anchor_total", Word::field_last_total},
+                              Row{"anchor_landings", Word::field_anchor_landings},
+                              Row{"anchor_starts", Word::field_anchor_starts},
+                              Row{"source", Word::field_source},
+                              Row{"revision", Word::field_revision},
+                              Row{"name", Word::field_name},
+                              Row{"reads", Word::field_reads},
+                              Row{"total", Word::field_total},
+                              Row{"what", Word::field_what},
+                              Row{"place", Word::field_place},
+                              Row{"done_by", Word::field_done_by},
+                              Row{"reference", Word::field_reference},
+                              Row{"month", Word::field_plan_month},
+                              Row{"until", Word::field_until},
+                              Row{"text", Word::field_note},
+                              Row{"chapter", Word::field_chapter},
+                              Row{"class", Word::field_class},
+                              Row{"calendar_rule", Word::field_rule},
+                              Row{"drive", Word::field_drive},
+                              Row{"role", Word::field_role},
+                              Row{"anchor", Word::field_anchor}};
     for (const Row& row : rows) {
         if (row.key == key) return row.label;
     }
     return Word::field_other;
 }
 
-[[nodiscard]] std::vector<Word> option_words(facts::LimitClass) { return class_words(); }
+[[nodiscard]] std::vector<Word> option_words(facts::LimitClass) {
+    return class_words();
+}
 
-[[nodiscard]] std::vector<Word> option_words(facts::MeterDrive) { return drive_words(); }
+[[nodiscard]] std::vector<Word> option_words(facts::MeterDrive) {
+    return drive_words();
+}
 
-[[nodiscard]] std::vector<Word> option_words(base::CalendarRule) { return rule_words(); }
+[[nodiscard]] std::vector<Word> option_words(base::CalendarRule) {
+    return rule_words();
+}
 
 [[nodiscard]] std::vector<Word> option_words(facts::ItemRole) {
     return {Word::role_overhaul, Word::role_inspection, Word::role_component, Word::role_other};
 }
 
 [[nodiscard]] std::vector<Word> option_words(facts::Anchor) {
-    return {Word::anchor_manufacture, Word::anchor_cure,    Word::anchor_shipment, Word::anchor_first_airworthiness,
-            Word::anchor_first_fit,   Word::anchor_release, Word::anchor_overhaul, Word::anchor_unknown};
+    return {Word::anchor_manufacture,
+            Word::anchor_cure,
+            Word::anchor_shipment,
+            Word::anchor_first_airworthiness,
+            Word::anchor_first_fit,
+            Word::anchor_release,
+            Word::anchor_overhaul,
+            Word::anchor_unknown};
 }
 
 /// Walks the fields of a record and lays one out for each that a person can type.
@@ -63,11 +92,17 @@ class FieldMaker {
   public:
     explicit FieldMaker(Form& form) : form_(form) {}
 
-    void needed_text(std::string_view key, const std::string& text) { add(key, FieldKind::text, text, Need::needed); }
+    void needed_text(std::string_view key, const std::string& text) {
+        add(key, FieldKind::text, text, Need::needed);
+    }
 
-    void text(std::string_view key, const std::string& text) { add(key, FieldKind::text, text, Need::optional); }
+    void text(std::string_view key, const std::string& text) {
+        add(key, FieldKind::text, text, Need::optional);
+    }
 
-    void note(std::string_view key, const std::string& text) { add(key, FieldKind::note, text, Need::needed); }
+    void note(std::string_view key, const std::string& text) {
+        add(key, FieldKind::note, text, Need::needed);
+    }
 
     void truth(std::string_view, bool) {}
 
@@ -84,17 +119,25 @@ class FieldMaker {
     }
 
     void count(std::string_view key, const std::optional<base::Count>& count) {
-        add(key, FieldKind::whole, count ? std::to_string(count->value) : std::string{}, Need::optional);
+        add(key,
+            FieldKind::whole,
+            count ? std::to_string(count->value) : std::string{},
+            Need::optional);
     }
 
     void months(std::string_view key, const std::optional<std::int32_t>& months) {
-        add(key, FieldKind::whole, months ? std::to_string(*months) : std::string{}, Need::optional);
+        add(key,
+            FieldKind::whole,
+            months ? std::to_string(*months) : std::string{},
+            Need::optional);
     }
 
     template <class T>
     void name(std::string_view key, T value) {
-        form_.fields.push_back(
-            make_choice(std::string{key}, label_of(key), option_words(value), static_cast<std::int32_t>(value)));
+        form_.fields.push_back(make_choice(std::string{key},
+                                           label_of(key),
+                                           option_words(value),
+                                           static_cast<std::int32_t>(value)));
     }
 
     void ref(std::string_view, const facts::Ref&) {}
@@ -115,7 +158,8 @@ class FieldMaker {
     Form& form_;
 };
 
-/// Walks the fields again and takes what the person left in each. A time that was not touched keeps its
+/// Walks the fields again and takes what the person left in each. A time that was not touched
+/// keeps its
 /// seconds, which the field shows only to the tenth.
 class FieldTaker {
   public:
@@ -166,7 +210,9 @@ class FieldTaker {
     void body(std::string_view, std::shared_ptr<const facts::Body>&) {}
 
   private:
-    [[nodiscard]] static std::string_view id(std::string_view key) { return key == "why" ? "own_why" : key; }
+    [[nodiscard]] static std::string_view id(std::string_view key) {
+        return key == "why" ? "own_why" : key;
+    }
 
     FieldReader& reader_;
 };
@@ -191,10 +237,12 @@ void make_correct(Form& form, const FormContext& context) {
     const facts::Fact* fact = subject_of(form, context);
     if (fact == nullptr) return;
     const facts::Body& body = body_of(*fact);
-    form.fields.push_back(make_field(date_field, Word::field_date, FieldKind::date, base::print_date(body.on), Need::needed));
+    form.fields.push_back(make_field(
+        date_field, Word::field_date, FieldKind::date, base::print_date(body.on), Need::needed));
     FieldMaker maker{form};
     std::visit([&](const auto& fields) { visit(maker, fields); }, body.fields);
-    form.fields.push_back(make_field("why", Word::field_why_corrected, FieldKind::text, {}, Need::needed));
+    form.fields.push_back(
+        make_field("why", Word::field_why_corrected, FieldKind::text, {}, Need::needed));
 }
 
 Facts take_correct(Form& form, const FormContext& context, Signer& signer) {
@@ -208,7 +256,8 @@ Facts take_correct(Form& form, const FormContext& context, Signer& signer) {
     const std::string why = reader.text("why");
     if (on) instead->on = *on;
     if (reader.sound()) {
-        for (base::Problem& problem : facts::check(*instead)) reader.complain(std::move(problem));
+        for (base::Problem& problem : facts::check(*instead))
+            reader.complain(std::move(problem));
     }
     if (!reader.sound()) return {};
     facts::Correction correction{facts::ref_to(context.journal, *fact), why, instead};
@@ -220,7 +269,8 @@ void make_withdraw(Form& form, const FormContext&) {
     form.title = Word::form_withdraw;
     form.intro = Word::form_withdraw_intro;
     form.submit = Word::form_withdraw_submit;
-    form.fields.push_back(make_field("why", Word::field_why_withdrawn, FieldKind::text, {}, Need::needed));
+    form.fields.push_back(
+        make_field("why", Word::field_why_withdrawn, FieldKind::text, {}, Need::needed));
 }
 
 Facts take_withdraw(Form& form, const FormContext& context, Signer& signer) {

@@ -31,8 +31,9 @@ FieldView make_field(std::string id, Word label, FieldKind kind, std::string tex
 }
 
 FieldView make_choice(std::string id, Word label, std::vector<Word> options, std::int32_t chosen) {
-    FieldView field = make_field(std::move(id), label, FieldKind::text, {}, Need::optional);
-    for (const Word option : options) field.options.push_back({option, {}});
+    FieldView field = make_field(std::move(id), label, FieldKind::text, {}, Need::needed);
+    for (const Word option : options)
+        field.options.push_back({option, {}});
     field.chosen = chosen;
     return field;
 }
@@ -42,17 +43,21 @@ FieldView with_hint(FieldView field, Word hint) {
     return field;
 }
 
-std::string tenths_text(base::FlightTime time) { return base::print_tenths(time, base::Round::down); }
+std::string tenths_text(base::FlightTime time) {
+    return base::print_tenths(time, base::Round::down);
+}
 
 FieldView* find_field(Form& form, std::string_view id) {
-    const auto found = std::find_if(form.fields.begin(), form.fields.end(),
+    const auto found = std::find_if(form.fields.begin(),
+                                    form.fields.end(),
                                     [&](const FieldView& field) { return field.id == id; });
     return found == form.fields.end() ? nullptr : &*found;
 }
 
 FieldReader::FieldReader(Form& form) : form_(form) {
     form.problems.clear();
-    for (FieldView& field : form.fields) field.problem.reset();
+    for (FieldView& field : form.fields)
+        field.problem.reset();
 }
 
 void FieldReader::refuse(FieldView& field, const base::Problem& problem) {
@@ -102,7 +107,8 @@ std::optional<std::int64_t> FieldReader::whole(std::string_view id) {
     if (field == nullptr) return std::nullopt;
     const std::string text = trimmed(field->text);
     constexpr std::size_t most_digits = 9;
-    const bool digits = text.find_first_not_of("0123456789") == std::string::npos && text.size() <= most_digits;
+    const bool digits =
+        text.find_first_not_of("0123456789") == std::string::npos && text.size() <= most_digits;
     if (digits) return std::stoll(text);
     refuse(*field, base::trouble(Trouble::form_not_whole, {base::text_arg(text)}));
     return std::nullopt;

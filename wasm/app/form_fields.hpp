@@ -1,4 +1,5 @@
-// Making fields and reading them back. A reader notes a problem beside the field and goes on, so that a
+// Making fields and reading them back. A reader notes a problem beside the field and goes on, so
+// that a
 // person sees all of them at once.
 #pragma once
 
@@ -8,8 +9,12 @@ namespace twoclocks::canvas {
 
 enum class Need : std::uint8_t { needed, optional };
 
-[[nodiscard]] FieldView make_field(std::string id, base::Word label, FieldKind kind, std::string text, Need need);
-[[nodiscard]] FieldView make_choice(std::string id, base::Word label, std::vector<base::Word> options, std::int32_t chosen);
+[[nodiscard]] FieldView make_field(
+    std::string id, base::Word label, FieldKind kind, std::string text, Need need);
+[[nodiscard]] FieldView make_choice(std::string id,
+                                    base::Word label,
+                                    std::vector<base::Word> options,
+                                    std::int32_t chosen);
 [[nodiscard]] FieldView with_hint(FieldView field, base::Word hint);
 [[nodiscard]] std::string tenths_text(base::FlightTime time);
 
@@ -24,6 +29,7 @@ class FieldReader {
     [[nodiscard]] std::int32_t choice(std::string_view id);
     /// Puts a problem beside the field it names, or on the form.
     void complain(base::Problem problem);
+
     [[nodiscard]] bool sound() const { return sound_; }
 
   private:

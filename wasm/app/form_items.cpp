@@ -1,8 +1,9 @@
 // Items with their limits, and work that renews them.
-#include "engine/base/message_args.hpp"
-#include "engine/limits/due.hpp"
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
+
+#include "engine/base/message_args.hpp"
+#include "engine/limits/due.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -13,14 +14,16 @@ using base::Problem;
 using base::Trouble;
 using base::Word;
 
-
 [[nodiscard]] std::string total_text(const FormContext& context) {
     if (context.aircraft == nullptr) return {};
     const std::optional<FlightTime> total = limits::total_time(*context.aircraft);
     return total ? tenths_text(*total) : std::string{};
 }
 
-void complain(FieldReader& reader, std::string field, Trouble code, std::vector<base::Arg> args = {}) {
+void complain(FieldReader& reader,
+              std::string field,
+              Trouble code,
+              std::vector<base::Arg> args = {}) {
     Problem problem = base::trouble(code, std::move(args));
     problem.field = std::move(field);
     reader.complain(std::move(problem));
@@ -55,7 +58,8 @@ void check_limit(const facts::LimitSet& limit, Date today, FieldReader& reader) 
     }
     if (limit.hours && limit.hours->seconds == 0) complain(reader, "hours", Trouble::limit_zero);
     if (limit.months && *limit.months == 0) complain(reader, "months", Trouble::limit_zero);
-    if (limit.landings && limit.landings->value == 0) complain(reader, "landings", Trouble::limit_zero);
+    if (limit.landings && limit.landings->value == 0)
+        complain(reader, "landings", Trouble::limit_zero);
     if (limit.months && *limit.months > most_months) {
         complain(reader, "months", Trouble::months_absurd, {base::whole_arg(*limit.months)});
     }
@@ -65,7 +69,9 @@ void check_limit(const facts::LimitSet& limit, Date today, FieldReader& reader) 
 }
 
 /// The item that a work form renews: its subject, or the one chosen from the list.
-[[nodiscard]] base::Id renewed_item(FieldReader& reader, const Form& form, const FormContext& context) {
+[[nodiscard]] base::Id renewed_item(FieldReader& reader,
+                                    const Form& form,
+                                    const FormContext& context) {
     if (form.subject != form.aircraft) return form.subject;
     const auto& items = context.aircraft->items;
     const auto chosen = static_cast<std::size_t>(reader.choice("item"));
@@ -83,27 +89,39 @@ void check_limit(const facts::LimitSet& limit, Date today, FieldReader& reader) 
 }  // namespace
 
 std::vector<Word> class_words() {
-    return {Word::class_airworthiness, Word::class_directive, Word::class_programme, Word::class_recommended};
+    return {Word::class_airworthiness,
+            Word::class_directive,
+            Word::class_programme,
+            Word::class_recommended};
 }
 
-std::vector<Word> rule_words() { return {Word::rule_exact, Word::rule_month_end}; }
+std::vector<Word> rule_words() {
+    return {Word::rule_exact, Word::rule_month_end};
+}
 
 void make_new_item(Form& form, const FormContext& context) {
     form.title = Word::form_new_item;
     form.intro = Word::form_new_item_intro;
-    const auto field = [&](const char* id, Word label, FieldKind kind, std::string text, Need need) {
-        form.fields.push_back(make_field(id, label, kind, std::move(text), need));
-    };
+    const auto field =
+        [&](const char* id, Word label, FieldKind kind, std::string text, Need need) {
+            form.fields.push_back(make_field(id, label, kind, std::move(text), need));
+        };
     const bool has_overhaul = context.aircraft != nullptr && !context.aircraft->items.empty();
     field("name", Word::field_item_name, FieldKind::text, {}, Need::needed);
-    form.fields.push_back(make_choice("role", Word::field_role,
-                                      {Word::role_overhaul, Word::role_inspection, Word::role_component, Word::role_other},
-                                      has_overhaul ? 1 : 0));
+    form.fields.push_back(make_choice(
+        "role",
+        Word::field_role,
+        {Word::role_overhaul, Word::role_inspection, Word::role_component, Word::role_other},
+        has_overhaul ? 1 : 0));
     field("hours", Word::field_hours, FieldKind::decimal, {}, Need::optional);
     field("months", Word::field_months, FieldKind::whole, {}, Need::optional);
     field("landings", Word::field_landings, FieldKind::whole, {}, Need::optional);
     field("last_on", Word::field_last_on, FieldKind::date, {}, Need::optional);
-    field("last_total", Word::field_last_total, FieldKind::decimal, total_text(context), Need::optional);
+    field("last_total",
+          Word::field_last_total,
+          FieldKind::decimal,
+          total_text(context),
+          Need::optional);
     form.fields.push_back(make_choice("class", Word::field_class, class_words(), 2));
     form.fields.push_back(make_choice("rule", Word::field_rule, rule_words(), 0));
     field("source", Word::field_source, FieldKind::text, {}, Need::optional);
@@ -119,7 +137,8 @@ Facts take_new_item(Form& form, const FormContext& context, Signer& signer) {
     const base::Id item = signer.new_id();
     const auto role = static_cast<facts::ItemRole>(reader.choice("role"));
     const auto sign = [&](base::Id id, facts::Fields fields) {
-        return signer.sign(id, {context.today, {form.aircraft, item}, std::move(fields), {}}, context.journal);
+        return signer.sign(
+            id, {context.today, {form.aircraft, item}, std::move(fields), {}}, context.journal);
     };
     return {sign(item, facts::ItemAdded{name, role, {}}), sign(signer.new_id(), limit)};
 }
@@ -135,12 +154,21 @@ void make_work_done(Form& form, const FormContext& context) {
         }
         form.fields.push_back(std::move(choice));
     }
-    const auto field = [&](const char* id, Word label, FieldKind kind, std::string text, Need need) {
-        form.fields.push_back(make_field(id, label, kind, std::move(text), need));
-    };
-    field("what", Word::field_what, FieldKind::text, chooses ? std::string{} : item_name(context, form.subject), Need::needed);
+    const auto field =
+        [&](const char* id, Word label, FieldKind kind, std::string text, Need need) {
+            form.fields.push_back(make_field(id, label, kind, std::move(text), need));
+        };
+    field("what",
+          Word::field_what,
+          FieldKind::text,
+          chooses ? std::string{} : item_name(context, form.subject),
+          Need::needed);
     field("date", Word::field_date, FieldKind::date, base::print_date(context.today), Need::needed);
-    field("total", Word::field_total_at_work, FieldKind::decimal, total_text(context), Need::optional);
+    field("total",
+          Word::field_total_at_work,
+          FieldKind::decimal,
+          total_text(context),
+          Need::optional);
     field("landings", Word::field_landings_at_work, FieldKind::whole, {}, Need::optional);
     field("done_by", Word::field_done_by, FieldKind::text, {}, Need::optional);
     field("place", Word::field_place, FieldKind::text, {}, Need::optional);
@@ -158,7 +186,8 @@ Facts take_work_done(Form& form, const FormContext& context, Signer& signer) {
     work.reference = reader.text("reference");
     const auto on = reader.date("date");
     const base::Id item = renewed_item(reader, form, context);
-    if (on && *on > context.today) complain(reader, "date", Trouble::entry_day_ahead, {base::day_arg(*on)});
+    if (on && *on > context.today)
+        complain(reader, "date", Trouble::entry_day_ahead, {base::day_arg(*on)});
     if (item.empty()) complain(reader, "item", Trouble::form_no_item);
     if (!reader.sound()) return {};
     work.renews = {{item, {}}};
@@ -169,7 +198,8 @@ Facts take_work_done(Form& form, const FormContext& context, Signer& signer) {
 void make_usage_plan(Form& form, const FormContext&) {
     form.title = Word::form_usage_plan;
     form.intro = Word::form_usage_plan_intro;
-    form.fields.push_back(make_field("month", Word::field_plan_month, FieldKind::decimal, {}, Need::needed));
+    form.fields.push_back(
+        make_field("month", Word::field_plan_month, FieldKind::decimal, {}, Need::needed));
     form.fields.push_back(make_field("why", Word::field_why, FieldKind::text, {}, Need::optional));
 }
 
@@ -189,8 +219,10 @@ Facts take_usage_plan(Form& form, const FormContext& context, Signer& signer) {
 void make_parked(Form& form, const FormContext& context) {
     form.title = Word::form_parked;
     form.intro = Word::form_parked_intro;
-    form.fields.push_back(make_field("date", Word::field_from, FieldKind::date, base::print_date(context.today), Need::needed));
-    form.fields.push_back(make_field("until", Word::field_until, FieldKind::date, {}, Need::optional));
+    form.fields.push_back(make_field(
+        "date", Word::field_from, FieldKind::date, base::print_date(context.today), Need::needed));
+    form.fields.push_back(
+        make_field("until", Word::field_until, FieldKind::date, {}, Need::optional));
     form.fields.push_back(make_field("why", Word::field_why, FieldKind::text, {}, Need::optional));
 }
 
@@ -199,7 +231,8 @@ Facts take_parked(Form& form, const FormContext& context, Signer& signer) {
     const auto from = reader.date("date");
     const auto until = reader.date("until");
     const std::string why = reader.text("why");
-    if (from && until && *until <= *from) complain(reader, "until", Trouble::form_ends_before_start);
+    if (from && until && *until <= *from)
+        complain(reader, "until", Trouble::form_ends_before_start);
     if (!reader.sound()) return {};
     facts::Body body{*from, {form.aircraft}, facts::OutOfService{until, why}, {}};
     return {signer.sign(signer.new_id(), std::move(body), context.journal)};
@@ -208,7 +241,8 @@ Facts take_parked(Form& form, const FormContext& context, Signer& signer) {
 void make_author(Form& form, const FormContext& context) {
     form.title = Word::form_author;
     form.intro = Word::form_author_intro;
-    form.fields.push_back(make_field("author", Word::field_author, FieldKind::text, context.author, Need::optional));
+    form.fields.push_back(
+        make_field("author", Word::field_author, FieldKind::text, context.author, Need::optional));
 }
 
 }  // namespace twoclocks::canvas

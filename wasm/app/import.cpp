@@ -16,8 +16,9 @@ using facts::Journal;
 
 [[nodiscard]] bool is_here(const Journal& journal, const Fact& fact) {
     const auto same = journal.with_id(fact.id);
-    return std::any_of(same.begin(), same.end(),
-                       [&](const Fact* other) { return print_fact(*other) == print_fact(fact); });
+    return std::any_of(same.begin(), same.end(), [&](const Fact* other) {
+        return print_fact(*other) == print_fact(fact);
+    });
 }
 
 /// What joining would add to one aircraft.
@@ -36,12 +37,14 @@ struct Change {
         } else {
             ++change.others;
         }
-        change.is_new = change.is_new || std::holds_alternative<facts::AircraftAdded>(fact.body.fields);
+        change.is_new =
+            change.is_new || std::holds_alternative<facts::AircraftAdded>(fact.body.fields);
     }
     return out;
 }
 
-[[nodiscard]] std::int32_t questions_of(const Journal& journal, const std::map<base::Id, Change>& changes,
+[[nodiscard]] std::int32_t questions_of(const Journal& journal,
+                                        const std::map<base::Id, Change>& changes,
                                         base::Date today) {
     std::int32_t out = 0;
     for (const auto& [id, change] : changes) {
@@ -56,24 +59,35 @@ void describe(Import& import, const Journal& before, const Journal& after, base:
         const std::string registration = timeline::replay(after, id, today).registration;
         const base::Arg name = base::text_arg(registration);
         if (registration.empty()) {
-            import.preview.changes.push_back({Word::import_loose, {base::whole_arg(change.readings + change.others)}});
+            import.preview.changes.push_back(
+                {Word::import_loose,
+                 { base::whole_arg(change.readings + change.others) }});
             continue;
         }
-        if (change.is_new) import.preview.changes.push_back({Word::import_new_aircraft, {name}});
+        if (change.is_new) import.preview.changes.push_back({Word::import_new_aircraft, { name }});
         if (change.readings > 0) {
-            import.preview.changes.push_back({Word::import_readings, {base::whole_arg(change.readings), name}});
+            import.preview.changes.push_back({Word::import_readings,
+                                              { base::whole_arg(change.readings),
+                                                name }});
         }
         if (change.others > 0) {
-            import.preview.changes.push_back({Word::import_others, {base::whole_arg(change.others), name}});
+            import.preview.changes.push_back({Word::import_others,
+                                              { base::whole_arg(change.others),
+                                                name }});
         }
     }
-    const std::int32_t questions = questions_of(after, changes, today) - questions_of(before, changes, today);
-    if (questions > 0) import.preview.changes.push_back({Word::import_questions, {base::whole_arg(questions)}});
+    const std::int32_t questions =
+        questions_of(after, changes, today) - questions_of(before, changes, today);
+    if (questions > 0)
+        import.preview.changes.push_back({Word::import_questions, { base::whole_arg(questions) }});
 }
 
 }  // namespace
 
-Import read_import(std::string_view file_name, std::string_view bytes, const Journal& journal, base::Date today) {
+Import read_import(std::string_view file_name,
+                   std::string_view bytes,
+                   const Journal& journal,
+                   base::Date today) {
     Import out;
     out.file_name = file_name;
     out.parsed = facts::parse_journal(bytes);

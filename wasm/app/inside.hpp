@@ -1,17 +1,20 @@
-// What AppState holds, and the four things it does: remember pages, save, answer intents, make screens.
-// One file each: app_state.cpp (calls from outside), app/apply.cpp, app/saving.cpp, app/screens.cpp.
+// What AppState holds, and the four things it does: remember pages, save, answer intents, make
+// screens.
+// One file each: app_state.cpp (calls from outside), app/apply.cpp, app/saving.cpp,
+// app/screens.cpp.
 #pragma once
 
-#include <map>
-#include <vector>
-
-#include "engine/views/make_views.hpp"
 #include "wasm/app/form.hpp"
 #include "wasm/app/import.hpp"
 #include "wasm/app/ledger.hpp"
 #include "wasm/app/pad.hpp"
 #include "wasm/app/signer.hpp"
 #include "wasm/app_state.hpp"
+
+#include <map>
+#include <vector>
+
+#include "engine/views/make_views.hpp"
 
 namespace twoclocks::canvas {
 
@@ -25,7 +28,12 @@ struct Place {
 /// Something handed to the host and not yet acknowledged.
 struct Pending {
     std::string segment;
-    enum class After : std::uint8_t { stay, aircraft, leave_form, stay_on_files } after{After::stay};
+    enum class After : std::uint8_t {
+        stay,
+        aircraft,
+        leave_form,
+        stay_on_files
+    } after{After::stay};
     base::Id aircraft;
     base::Message done;
 };
@@ -69,6 +77,7 @@ struct AppState::Inside {
 
     // --- pages
     [[nodiscard]] Place& here() { return places.back(); }
+
     void open(Place place);
     void replace(Place place);
     void close();

@@ -17,7 +17,8 @@ constexpr std::string_view snapshot_mark = "TwoClocksSnapshot";
 
 [[nodiscard]] std::string lines_of(const std::vector<Fact>& facts) {
     std::string out;
-    for (const Fact& fact : facts) out += print_fact(fact) + '\n';
+    for (const Fact& fact : facts)
+        out += print_fact(fact) + '\n';
     return out;
 }
 
@@ -48,7 +49,8 @@ constexpr std::string_view snapshot_mark = "TwoClocksSnapshot";
 
 void write_facts(const std::vector<Fact>& facts, std::string& out) {
     facts::write_whole(static_cast<std::int64_t>(facts.size()), out);
-    for (const Fact& fact : facts) facts::write_binary(fact, out);
+    for (const Fact& fact : facts)
+        facts::write_binary(fact, out);
 }
 
 [[nodiscard]] bool read_facts(std::string_view& in, std::vector<Fact>& facts) {
@@ -74,7 +76,8 @@ void write_facts(const std::vector<Fact>& facts, std::string& out) {
 
 std::int32_t Ledger::next_batch() const {
     std::int32_t last = 0;
-    for (const Batch& batch : batches_) last = std::max(last, batch.number);
+    for (const Batch& batch : batches_)
+        last = std::max(last, batch.number);
     return last + 1;
 }
 
@@ -82,7 +85,8 @@ std::string Ledger::own_segment(const std::vector<Fact>& facts) {
     return "{\"segment\":\"facts\"}\n" + lines_of(facts);
 }
 
-std::string Ledger::import_segment(std::string_view file_name, std::int64_t wall_ms,
+std::string Ledger::import_segment(std::string_view file_name,
+                                   std::int64_t wall_ms,
                                    const std::vector<Fact>& facts) const {
     std::string out = "{\"segment\":\"import\",\"batch\":" + std::to_string(next_batch()) +
                       ",\"at\":" + std::to_string(wall_ms) + ",\"name\":";
@@ -91,8 +95,8 @@ std::string Ledger::import_segment(std::string_view file_name, std::int64_t wall
 }
 
 std::string Ledger::aside_segment(std::int32_t batch, bool aside) {
-    return "{\"segment\":\"aside\",\"batch\":" + std::to_string(batch) + ",\"aside\":" +
-           (aside ? "true" : "false") + "}\n";
+    return "{\"segment\":\"aside\",\"batch\":" + std::to_string(batch) +
+           ",\"aside\":" + (aside ? "true" : "false") + "}\n";
 }
 
 base::Problems Ledger::take_in(std::string_view segment) {
@@ -107,11 +111,16 @@ base::Problems Ledger::take_in(std::string_view segment) {
         take_aside(number, aside != nullptr && aside->truth);
         return problems;
     }
-    const std::string_view lines = end == std::string_view::npos ? std::string_view{} : segment.substr(end + 1);
+    const std::string_view lines =
+        end == std::string_view::npos ? std::string_view{} : segment.substr(end + 1);
     std::vector<Fact> facts = facts_of(lines, problems);
-    for (const Fact& fact : facts) visible_.add(fact);
+    for (const Fact& fact : facts)
+        visible_.add(fact);
     if (kind == "import") {
-        batches_.push_back({number, text_of(header.value(), "name"), whole_of(header.value(), "at"), false,
+        batches_.push_back({number,
+                            text_of(header.value(), "name"),
+                            whole_of(header.value(), "at"),
+                            false,
                             std::move(facts)});
     } else {
         own_.insert(own_.end(), facts.begin(), facts.end());
@@ -128,10 +137,12 @@ void Ledger::take_aside(std::int32_t number, bool aside) {
 
 void Ledger::rebuild() {
     visible_ = {};
-    for (const Fact& fact : own_) visible_.add(fact);
+    for (const Fact& fact : own_)
+        visible_.add(fact);
     for (const Batch& batch : batches_) {
         if (batch.aside) continue;
-        for (const Fact& fact : batch.facts) visible_.add(fact);
+        for (const Fact& fact : batch.facts)
+            visible_.add(fact);
     }
 }
 
@@ -161,7 +172,8 @@ bool Ledger::take_snapshot(std::string_view bytes) {
     if (!facts::read_whole(bytes, crc) || crc != base::crc32c(bytes)) return false;
     Ledger taken;
     std::int64_t count = 0;
-    if (!read_facts(bytes, taken.own_) || !facts::read_whole(bytes, count) || count < 0) return false;
+    if (!read_facts(bytes, taken.own_) || !facts::read_whole(bytes, count) || count < 0)
+        return false;
     for (; count > 0; --count) {
         if (!read_batch(bytes, taken.batches_.emplace_back())) return false;
     }

@@ -1,6 +1,8 @@
-// What this device holds: its own facts, the imports joined to them, and which imports are set aside.
+// What this device holds: its own facts, the imports joined to them, and which imports are set
+// aside.
 //
-// Only facts travel between devices. Segments (what one save stores) and batches (what one import brought)
+// Only facts travel between devices. Segments (what one save stores) and batches (what one import
+// brought)
 // are local: setting an import aside hides it here and loses nothing.
 #pragma once
 
@@ -26,12 +28,15 @@ struct Batch {
 class Ledger {
   public:
     [[nodiscard]] const facts::Journal& visible() const { return visible_; }
+
     [[nodiscard]] const std::vector<Batch>& batches() const { return batches_; }
+
     [[nodiscard]] std::int32_t next_batch() const;
 
     // What a save stores. Each makes the bytes; nothing changes before `take_in` of the same bytes.
     [[nodiscard]] static std::string own_segment(const std::vector<facts::Fact>& facts);
-    [[nodiscard]] std::string import_segment(std::string_view file_name, std::int64_t wall_ms,
+    [[nodiscard]] std::string import_segment(std::string_view file_name,
+                                             std::int64_t wall_ms,
                                              const std::vector<facts::Fact>& facts) const;
     [[nodiscard]] static std::string aside_segment(std::int32_t batch, bool aside);
 

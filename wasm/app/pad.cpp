@@ -9,7 +9,8 @@ namespace {
 
 using base::Word;
 
-/// A meter reading typed without its tenth's sign is still a reading; an empty pad is no problem yet.
+/// A meter reading typed without its tenth's sign is still a reading; an empty pad is no problem
+/// yet.
 [[nodiscard]] std::optional<base::FlightTime> reads_of(const PadDraft& draft) {
     if (draft.digits.empty() || draft.digits.back() == '.') return std::nullopt;
     const base::Result<base::FlightTime> reads = base::parse_flight_time(draft.digits);
@@ -29,12 +30,14 @@ using base::Word;
 
 [[nodiscard]] base::Message difference(const PadDraft& draft, const views::LogView& view) {
     const std::optional<base::FlightTime> reads = reads_of(draft);
-    if (!reads || !view.last_reads || !view.last_on || *reads < *view.last_reads) return {Word::blank, {}};
+    if (!reads || !view.last_reads || !view.last_on || *reads < *view.last_reads)
+        return {Word::blank, {}};
     const base::FlightTime flown = *reads - *view.last_reads;
     return {Word::pad_difference, {base::hours_used_arg(flown), base::day_arg(*view.last_on)}};
 }
 
-/// While a longer number is still being typed, a lower reading is no mistake yet: only as many digits as
+/// While a longer number is still being typed, a lower reading is no mistake yet: only as many
+/// digits as
 /// the last reading had make one.
 [[nodiscard]] bool still_typing(const PadDraft& draft, const views::LogView& view) {
     if (!view.last_reads) return false;
@@ -56,6 +59,7 @@ void press(PadDraft& draft, char key) {
     if (key == '.' && (has_point || draft.digits.empty())) return;
     constexpr std::size_t most_decimals = 2;
     if (has_point && draft.digits.size() - point > most_decimals) return;
+    if (draft.digits == "0" && key != '.') draft.digits.clear();  // no leading zeros
     if (draft.digits.size() < most_digits) draft.digits += key;
 }
 
@@ -86,8 +90,10 @@ std::optional<facts::Body> pad_body(const PadDraft& draft, const views::Assessed
     PadDraft whole = draft;
     if (!whole.digits.empty() && whole.digits.back() == '.') whole.digits += '0';
     const std::optional<base::FlightTime> reads = reads_of(whole);
-    if (!date || meter == nullptr || !reads || !problems_of(whole, aircraft).empty()) return std::nullopt;
-    return facts::Body{date.value(), {aircraft.state.id, meter->id}, facts::Reading{*reads, {}, {}}, {}};
+    if (!date || meter == nullptr || !reads || !problems_of(whole, aircraft).empty())
+        return std::nullopt;
+    return facts::Body{
+        date.value(), {aircraft.state.id, meter->id}, facts::Reading{*reads, {}, {}}, {}};
 }
 
 }  // namespace twoclocks::canvas

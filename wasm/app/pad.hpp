@@ -1,8 +1,9 @@
 // The reading pad: digits as typed, checked as they come.
 #pragma once
 
-#include "engine/views/assess.hpp"
 #include "wasm/screen.hpp"
+
+#include "engine/views/assess.hpp"
 
 namespace twoclocks::canvas {
 
@@ -20,6 +21,7 @@ void press(PadDraft& draft, char key);
 [[nodiscard]] LogPage::Pad pad_page(const PadDraft& draft, const views::Assessed& aircraft);
 
 /// The reading as a body; nothing while it cannot be saved.
-[[nodiscard]] std::optional<facts::Body> pad_body(const PadDraft& draft, const views::Assessed& aircraft);
+[[nodiscard]] std::optional<facts::Body> pad_body(const PadDraft& draft,
+                                                  const views::Assessed& aircraft);
 
 }  // namespace twoclocks::canvas

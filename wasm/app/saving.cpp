@@ -1,8 +1,9 @@
 // Saving: nothing counts before the host has acknowledged it.
+#include "wasm/app/inside.hpp"
+
 #include <set>
 
 #include "engine/base/message_args.hpp"
-#include "wasm/app/inside.hpp"
 
 namespace twoclocks::canvas {
 
@@ -37,7 +38,8 @@ base::Problems AppState::Inside::take_in(std::string_view segment) {
     const std::size_t batches = ledger.batches().size();
     base::Problems problems = ledger.take_in(segment);
     const auto& facts = ledger.visible().facts();
-    const bool whole = facts.size() < before || ledger.batches().size() != batches || facts.size() == before;
+    const bool whole =
+        facts.size() < before || ledger.batches().size() != batches || facts.size() == before;
     if (whole) {
         reassess();
         return problems;
@@ -46,7 +48,8 @@ base::Problems AppState::Inside::take_in(std::string_view segment) {
     for (std::size_t place = before; place < facts.size(); ++place) {
         touched.insert(facts[place].body.about.begin(), facts[place].body.about.end());
     }
-    for (const base::Id& id : touched) reassess(id);
+    for (const base::Id& id : touched)
+        reassess(id);
     return problems;
 }
 
@@ -65,10 +68,17 @@ void AppState::Inside::acknowledge(std::uint32_t token, bool ok, std::string_vie
     maybe_snapshot();
     notify(saved.done);
     switch (saved.after) {
-        case Pending::After::stay: break;
-        case Pending::After::aircraft: replace({Place::Kind::aircraft, saved.aircraft}); break;
-        case Pending::After::leave_form: host.go_back(); break;
-        case Pending::After::stay_on_files: import.reset(); break;
+        case Pending::After::stay:
+            break;
+        case Pending::After::aircraft:
+            replace({Place::Kind::aircraft, saved.aircraft});
+            break;
+        case Pending::After::leave_form:
+            host.go_back();
+            break;
+        case Pending::After::stay_on_files:
+            import.reset();
+            break;
     }
 }
 
@@ -90,7 +100,8 @@ void AppState::Inside::reassess(base::Id aircraft) {
 
 void AppState::Inside::reassess() {
     fleet.clear();
-    for (const base::Id& id : ledger.visible().aircraft()) reassess(id);
+    for (const base::Id& id : ledger.visible().aircraft())
+        reassess(id);
     dirty = true;
 }
 
@@ -101,7 +112,8 @@ const views::Assessed* AppState::Inside::assessed(base::Id aircraft) const {
 
 std::vector<views::Assessed> AppState::Inside::fleet_list() const {
     std::vector<views::Assessed> out;
-    for (const auto& [id, aircraft] : fleet) out.push_back(aircraft);
+    for (const auto& [id, aircraft] : fleet)
+        out.push_back(aircraft);
     return out;
 }
 

@@ -1,9 +1,10 @@
 // From where the person is to what the page shows.
+#include "wasm/app/inside.hpp"
+
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/journal.hpp"
-#include "wasm/app/inside.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -13,9 +14,11 @@ using Inside = AppState::Inside;
 
 [[nodiscard]] LogPage log_page(const Inside& in) {
     LogPage page;
-    for (const auto& [id, aircraft] : in.fleet) page.choices.push_back(views::make_log_view(aircraft));
-    std::sort(page.choices.begin(), page.choices.end(),
-              [](const auto& left, const auto& right) { return left.registration < right.registration; });
+    for (const auto& [id, aircraft] : in.fleet)
+        page.choices.push_back(views::make_log_view(aircraft));
+    std::sort(page.choices.begin(), page.choices.end(), [](const auto& left, const auto& right) {
+        return left.registration < right.registration;
+    });
     return page;
 }
 
@@ -27,20 +30,27 @@ using Inside = AppState::Inside;
     constexpr std::int64_t ms_per_day = 24LL * 60 * 60 * 1000;
     const base::Date day{static_cast<std::int32_t>(batch.wall_ms / ms_per_day)};
     const auto count = static_cast<std::int64_t>(batch.facts.size());
-    return {batch.number, batch.file_name, {Word::batch_detail, {base::whole_arg(count), base::day_arg(day)}}, batch.aside};
+    return {batch.number,
+            batch.file_name,
+            {Word::batch_detail, {base::whole_arg(count), base::day_arg(day)}},
+            batch.aside};
 }
 
 [[nodiscard]] FilesPage files_page(const Inside& in) {
     FilesPage page;
     const facts::Journal& journal = in.ledger.visible();
-    page.summary = {Word::files_summary, {base::whole_arg(static_cast<std::int64_t>(in.fleet.size())),
-                                          base::whole_arg(static_cast<std::int64_t>(journal.facts().size()))}};
+    page.summary = {Word::files_summary,
+                    {base::whole_arg(static_cast<std::int64_t>(in.fleet.size())),
+                     base::whole_arg(static_cast<std::int64_t>(journal.facts().size()))}};
     constexpr std::size_t short_form = 16;
-    page.fingerprint = {Word::as_told, {base::text_arg(facts::fingerprint(journal).substr(0, short_form))}};
+    page.fingerprint = {Word::as_told,
+                        {base::text_arg(facts::fingerprint(journal).substr(0, short_form))}};
     const base::Result<base::Date> exported = base::parse_date(in.last_export);
-    page.last_export = exported ? base::Message{Word::files_last_export, {base::day_arg(exported.value())}}
-                                : base::Message{Word::files_never_exported, {}};
-    for (const Batch& batch : in.ledger.batches()) page.batches.push_back(batch_view(batch));
+    page.last_export =
+        exported ? base::Message{Word::files_last_export, {base::day_arg(exported.value())}}
+                 : base::Message{Word::files_never_exported, {}};
+    for (const Batch& batch : in.ledger.batches())
+        page.batches.push_back(batch_view(batch));
     if (in.import) page.preview = in.import->preview;
     page.theme = in.theme;
     page.storage = {Word::files_kept, {}};
@@ -62,14 +72,21 @@ using Inside = AppState::Inside;
     const bool about_one = here.kind == Place::Kind::aircraft || here.kind == Place::Kind::pad;
     if (about_one && aircraft == nullptr) return views::make_fleet_view(in.fleet_list());
     switch (here.kind) {
-        case Place::Kind::fleet: return views::make_fleet_view(in.fleet_list());
-        case Place::Kind::aircraft: return views::make_aircraft_view(*aircraft);
-        case Place::Kind::log: return log_page(in);
-        case Place::Kind::pad: return LogPage{{}, pad_page(in.pad, *aircraft)};
+        case Place::Kind::fleet:
+            return views::make_fleet_view(in.fleet_list());
+        case Place::Kind::aircraft:
+            return views::make_aircraft_view(*aircraft);
+        case Place::Kind::log:
+            return log_page(in);
+        case Place::Kind::pad:
+            return LogPage{{}, pad_page(in.pad, *aircraft)};
         case Place::Kind::history:
-            return views::make_history_view(in.ledger.visible(), here.subject, registration_of(in, here.subject));
-        case Place::Kind::files: return files_page(in);
-        case Place::Kind::form: return form_page(in.form);
+            return views::make_history_view(
+                in.ledger.visible(), here.subject, registration_of(in, here.subject));
+        case Place::Kind::files:
+            return files_page(in);
+        case Place::Kind::form:
+            return form_page(in.form);
     }
     return WelcomePage{};
 }
@@ -77,12 +94,17 @@ using Inside = AppState::Inside;
 [[nodiscard]] Tab tab_of(const Inside& in) {
     switch (in.places.back().kind) {
         case Place::Kind::fleet:
-        case Place::Kind::aircraft: return Tab::fleet;
+        case Place::Kind::aircraft:
+            return Tab::fleet;
         case Place::Kind::log:
-        case Place::Kind::pad: return Tab::log;
-        case Place::Kind::history: return Tab::history;
-        case Place::Kind::files: return Tab::files;
-        case Place::Kind::form: return Tab::none;
+        case Place::Kind::pad:
+            return Tab::log;
+        case Place::Kind::history:
+            return Tab::history;
+        case Place::Kind::files:
+            return Tab::files;
+        case Place::Kind::form:
+            return Tab::none;
     }
     return Tab::none;
 }
@@ -109,9 +131,13 @@ void AppState::Inside::make_screen() {
     screen.status = status_of(*this);
     screen.notices = notices;
     if (has_new_version) {
-        screen.notices.push_back({{Word::version_ready, {}}, true, Intent{intent::StartNewVersion{}}, {Word::version_start, {}}});
+        screen.notices.push_back({{Word::version_ready, {}},
+                                  true,
+                                  Intent{intent::StartNewVersion{}},
+                                  {Word::version_start, {}}});
     }
-    if (const auto* aircraft = std::get_if<views::AircraftView>(&screen.page)) screen.whys = views::whys_of(*aircraft);
+    if (const auto* aircraft = std::get_if<views::AircraftView>(&screen.page))
+        screen.whys = views::whys_of(*aircraft);
     screen.sheet = sheet;
     screen.theme = theme;
     screen.read_only = is_read_only;

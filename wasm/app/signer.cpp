@@ -13,11 +13,14 @@ namespace {
 
 }  // namespace
 
-void Signer::refresh(const Outside& outside) { outside_ = outside; }
+void Signer::refresh(const Outside& outside) {
+    outside_ = outside;
+}
 
 base::Id Signer::new_id() {
     ++count_;
-    return base::make_id(outside_.wall_ms, outside_.random_a ^ spread(count_), outside_.random_b ^ spread(~count_));
+    return base::make_id(
+        outside_.wall_ms, outside_.random_a ^ spread(count_), outside_.random_b ^ spread(~count_));
 }
 
 facts::Fact Signer::sign(base::Id id, facts::Body body, const facts::Journal& journal) {

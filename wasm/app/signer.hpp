@@ -1,20 +1,25 @@
 // Makes facts: an id and a stamp for what a person entered, from what the shell passed in.
 #pragma once
 
+#include "wasm/app.hpp"
+
 #include <string>
 #include <vector>
 
 #include "engine/facts/journal.hpp"
-#include "wasm/app.hpp"
 
 namespace twoclocks::canvas {
 
-/// Signs bodies. Ids follow from the time and the random bits of the shell, so that tests can repeat them.
+/// Signs bodies. Ids follow from the time and the random bits of the shell, so that tests can
+/// repeat them.
 class Signer {
   public:
     void set_device(std::string_view device) { device_ = device; }
+
     void set_author(std::string_view author) { author_ = author; }
+
     [[nodiscard]] const std::string& author() const { return author_; }
+
     void refresh(const Outside& outside);
 
     /// An id that no fact bears yet.

@@ -51,7 +51,7 @@ class AircraftPage {
 
     void wide() {
         ui_.side_by_side(
-            0.42F,
+            page::figures_share,
             space::block,
             [&] {
                 identity();
@@ -133,6 +133,10 @@ class AircraftPage {
     void doubts() {
         for (const base::Message& caution : view_.cautions) {
             caution_note(ui_, caution);
+            ui_.gap(space::middle);
+        }
+        for (const base::Problem& trouble : view_.troubles) {
+            problem_note(ui_, trouble);
             ui_.gap(space::middle);
         }
         if (view_.questions.empty()) return;

@@ -6,6 +6,8 @@
 
 #include <array>
 
+#include "engine/base/message_args.hpp"
+
 namespace twoclocks::canvas {
 namespace {
 
@@ -40,7 +42,7 @@ class Files {
     void wide() {
         preview();
         ui_.side_by_side(
-            0.5F,
+            page::half,
             space::block,
             [&] {
                 journal();
@@ -71,7 +73,8 @@ class Files {
         card(ui_, [&] {
             words(Type::body_strong, Tone::ink, view_.summary);
             words(Type::body, Tone::soft, view_.last_export);
-            words(Type::small, Tone::soft, view_.fingerprint);
+            const std::string print = ui_.say(view_.fingerprint);
+            words(Type::small, Tone::soft, {Word::files_fingerprint, {base::text_arg(print)}});
             ui_.gap(space::base);
             const std::string out = ui_.say(Word::button_export);
             const bool pressed = view_.preview ? quiet_button(ui_, "export", out)
@@ -167,6 +170,7 @@ class Files {
     void look() {
         title(Word::files_look);
         std::vector<ChoiceSpec> choices;
+        choices.reserve(looks.size());
         for (const LookChoice& look : looks) {
             choices.push_back({look.id, ui_.say(look.label), view_.theme == look.choice});
         }

@@ -13,25 +13,21 @@ Answer history_panel(Ui& ui, const Rect& area, const views::HistoryView& view) {
     const auto at = [&](std::int32_t index) -> const views::HistoryRow& {
         return view.rows[static_cast<std::uint32_t>(index)];
     };
+    const auto height = [&](std::int32_t index, float width) {
+        return history_row_height(ui, at(index), width);
+    };
+    const auto draw = [&](const ListItem& item, const Rect& box) {
+        const bool pressed = history_row(ui, at(item.index), item, box);
+        if (pressed) answer = intent::OpenRecord{at(item.index).fact};
+    };
+    const auto count = static_cast<std::int32_t>(view.rows.size());
+    const std::string name = ui.say(base::Word::history_list);
     page_body(ui, area, {"history-" + view.registration}, [&] {
         if (view.rows.empty()) {
             ui.gap(space::base);
             paragraph(ui, Type::body, Tone::soft, ui.say(base::Word::history_empty));
         }
-        windowed_list(ui,
-                      {"history",
-                       ui.say(base::Word::history_list),
-                       static_cast<std::int32_t>(view.rows.size()),
-                       1,
-                       target::apart},
-                      {[&](std::int32_t index, float width) {
-                           return history_row_height(ui, at(index), width);
-                       },
-                       [&](const ListItem& item, const Rect& box) {
-                           if (history_row(ui, at(item.index), item, box)) {
-                               answer = intent::OpenRecord{at(item.index).fact};
-                           }
-                       }});
+        windowed_list(ui, {"history", name, count, 1, target::apart}, {height, draw});
         caution_line(ui);
     });
     return answer;

@@ -8,52 +8,51 @@
 
 #include <algorithm>
 
-#include "engine/base/message_args.hpp"
-
 namespace twoclocks::canvas {
 namespace {
 
 using base::Word;
 
-std::string detail_of(Ui& ui, const views::LogView& view) {
-    return ui.say({Word::log_meter,
-                   {base::text_arg(ui.say(view.meter_name)), base::text_arg(ui.say(view.last))}});
+RowSpec row_of(Ui& ui, const views::LogView& view, const ListItem& item) {
+    return {"log-" + base::print_id(view.aircraft),
+            view.registration,
+            {ui.say(view.meter_name), ui.say(view.last)},
+            item};
+}
+
+/// Without an aircraft there is nothing to log for: the way to add one.
+void no_choice(Ui& ui, Answer& answer) {
+    paragraph(ui, Type::body, Tone::soft, ui.say(Word::fleet_empty_title));
+    ui.gap(space::base);
+    if (primary_button(ui, "add-aircraft", ui.say(Word::button_add_aircraft))) {
+        answer = intent::OpenForm{FormKind::new_aircraft, {}};
+    }
+}
+
+void choices_list(Ui& ui, const std::vector<views::LogView>& choices, Answer& answer) {
+    const auto at = [&](std::int32_t index) -> const views::LogView& {
+        return choices[static_cast<std::uint32_t>(index)];
+    };
+    const auto height = [&](std::int32_t index, float width) {
+        return open_row_height(ui, row_of(ui, at(index), {}), width);
+    };
+    const auto draw = [&](const ListItem& item, const Rect& box) {
+        const bool pressed = open_row(ui, row_of(ui, at(item.index), item), box);
+        if (pressed) answer = intent::OpenPad{at(item.index).aircraft};
+    };
+    const auto count = static_cast<std::int32_t>(choices.size());
+    paragraph(ui, Type::body, Tone::soft, ui.say(Word::log_choose));
+    ui.gap(space::middle);
+    windowed_list(ui, {"log", ui.say(Word::log_choose), count, 1, target::apart}, {height, draw});
 }
 
 Answer choose(Ui& ui, const Rect& area, const std::vector<views::LogView>& choices) {
     Answer answer;
-    const auto at = [&](std::int32_t index) -> const views::LogView& {
-        return choices[static_cast<std::uint32_t>(index)];
-    };
     page_body(ui, area, {"log"}, [&] {
-        if (choices.empty()) {
-            paragraph(ui, Type::body, Tone::soft, ui.say(Word::fleet_empty_title));
-            ui.gap(space::base);
-            if (primary_button(ui, "add-aircraft", ui.say(Word::button_add_aircraft))) {
-                answer = intent::OpenForm{FormKind::new_aircraft, {}};
-            }
-        } else {
-            paragraph(ui, Type::body, Tone::soft, ui.say(Word::log_choose));
-            ui.gap(space::middle);
-        }
-        windowed_list(ui,
-                      {"log",
-                       ui.say(Word::log_choose),
-                       static_cast<std::int32_t>(choices.size()),
-                       1,
-                       target::apart},
-                      {[&](std::int32_t index, float width) {
-                           return open_row_height(
-                               ui, at(index).registration, detail_of(ui, at(index)), width);
-                       },
-                       [&](const ListItem& item, const Rect& box) {
-                           const views::LogView& view = at(item.index);
-                           const RowSpec row{"log-" + base::print_id(view.aircraft),
-                                             view.registration,
-                                             detail_of(ui, view),
-                                             item};
-                           if (open_row(ui, row, box)) answer = intent::OpenPad{view.aircraft};
-                       }});
+        if (choices.empty())
+            no_choice(ui, answer);
+        else
+            choices_list(ui, choices, answer);
         caution_line(ui);
     });
     return answer;
@@ -95,27 +94,20 @@ void keys(Ui& ui, const LogPage::Pad& pad, Answer& answer) {
 
 Answer type_in(Ui& ui, const Rect& area, const LogPage::Pad& pad) {
     Answer answer;
-    const float foot = pad_height() + space::middle + target::primary;
+    const auto left = [&] { reading(ui, pad, answer); };
+    const auto right = [&] { keys(ui, pad, answer); };
     if (area.width() - 2 * space::base >= page::two_columns_from) {
         page_body(ui, area, {"pad"}, [&] {
-            ui.side_by_side(
-                0.5F,
-                space::block,
-                [&] { reading(ui, pad, answer); },
-                [&] { keys(ui, pad, answer); });
+            ui.side_by_side(page::half, space::block, left, right);
             caution_line(ui);
         });
         return answer;
     }
-    page_body(
-        ui,
-        area,
-        {"pad", foot},
-        [&] {
-            reading(ui, pad, answer);
-            caution_line(ui);
-        },
-        [&] { keys(ui, pad, answer); });
+    const auto above = [&] {
+        left();
+        caution_line(ui);
+    };
+    page_body(ui, area, {"pad", pad_height() + space::middle + target::primary}, above, right);
     return answer;
 }
 

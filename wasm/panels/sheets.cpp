@@ -8,27 +8,28 @@ namespace twoclocks::canvas {
 
 using base::Word;
 
+namespace {
+
+/// One line of an explanation; a line that rests on a record leads to it.
+void why_line(Ui& ui, std::uint32_t index, const views::WhyLine& line, Answer& answer) {
+    const std::string words = ui.say(line.text);
+    ui.gap(target::apart);
+    if (!line.fact) {
+        paragraph(ui, Type::body, Tone::ink, words);
+        return;
+    }
+    const std::string id = "why-line-" + std::to_string(index);
+    if (line_link(ui, id, Type::body, Tone::ink, words)) answer = intent::OpenRecord{*line.fact};
+}
+
+}  // namespace
+
 Answer why_sheet(Ui& ui, const views::Why& why) {
     Answer answer;
     const bool closed = sheet(ui, ui.say(why.title), [&] {
-        const std::string figure = ui.say(why.figure);
-        if (!figure.empty()) {
-            paragraph(ui, Type::name, Tone::ink, figure);
-            ui.gap(space::small);
-        }
-        for (std::uint32_t i = 0; i < why.lines.size(); ++i) {
-            const views::WhyLine& line = why.lines[i];
-            ui.gap(target::apart);
-            if (!line.fact) {
-                paragraph(ui, Type::body, Tone::ink, ui.say(line.text));
-            } else if (line_link(ui,
-                                 "why-line-" + std::to_string(i),
-                                 Type::body,
-                                 Tone::ink,
-                                 ui.say(line.text))) {
-                answer = intent::OpenRecord{*line.fact};
-            }
-        }
+        paragraph(ui, Type::name, Tone::ink, ui.say(why.figure));
+        for (std::uint32_t i = 0; i < why.lines.size(); ++i)
+            why_line(ui, i, why.lines[i], answer);
         caution_line(ui);
     });
     if (closed) answer = intent::CloseSheet{};

@@ -16,35 +16,35 @@ Gesture Gestures::make(Gesture::Kind kind, float x, float y) const {
     return {kind, first_x_, first_y_, x, y, 0, 0};
 }
 
-Gesture Gestures::pointer(
-    PointerPhase phase, int pointer_id, float x, float y, double time_ms, PointerKind kind) {
-    if (phase == PointerPhase::down) {
-        return phase_ == Phase::idle ? down(pointer_id, x, y, time_ms) : Gesture{};
+Gesture Gestures::pointer(const PointerEvent& event) {
+    if (event.phase == PointerPhase::down) {
+        return phase_ == Phase::idle ? down(event) : Gesture{};
     }
-    if (phase_ == Phase::idle || pointer_id != pointer_id_) return {};
-    if (phase == PointerPhase::move) return move(x, y, time_ms, kind);
-    if (phase == PointerPhase::up) return up(x, y, time_ms, kind);
+    if (phase_ == Phase::idle || event.id != pointer_id_) return {};
+    if (event.phase == PointerPhase::move) return move(event);
+    if (event.phase == PointerPhase::up) return up(event);
     phase_ = Phase::idle;
-    return make(Gesture::Kind::cancel, x, y);
+    return make(Gesture::Kind::cancel, event.x, event.y);
 }
 
-Gesture Gestures::down(int pointer_id, float x, float y, double time_ms) {
+Gesture Gestures::down(const PointerEvent& event) {
     stopped_glide_ = gliding_;
     gliding_ = false;
     phase_ = Phase::pressed;
-    pointer_id_ = pointer_id;
-    first_x_ = last_x_ = x;
-    first_y_ = last_y_ = y;
-    last_ms_ = time_ms;
+    pointer_id_ = event.id;
+    first_x_ = last_x_ = event.x;
+    first_y_ = last_y_ = event.y;
+    last_ms_ = event.time_ms;
     speed_px_per_ms_ = 0;
-    return make(stopped_glide_ ? Gesture::Kind::none : Gesture::Kind::press, x, y);
+    const Gesture::Kind kind = stopped_glide_ ? Gesture::Kind::none : Gesture::Kind::press;
+    return make(kind, event.x, event.y);
 }
 
-Gesture Gestures::move(float x, float y, double time_ms, PointerKind kind) {
-    if (kind == PointerKind::mouse)
-        return {};  // a wheel scrolls; a drag with the button held does not
-    const float across = x - first_x_;
-    const float along = y - first_y_;
+Gesture Gestures::move(const PointerEvent& event) {
+    // A wheel scrolls; a mouse dragged with its button held does not.
+    if (event.kind == PointerKind::mouse) return {};
+    const float across = event.x - first_x_;
+    const float along = event.y - first_y_;
     bool began = false;
     if (phase_ == Phase::pressed) {
         if (std::hypot(across, along) <= slop_px) return {};
@@ -52,32 +52,30 @@ Gesture Gestures::move(float x, float y, double time_ms, PointerKind kind) {
         phase_ = Phase::scrolling;
         began = true;
     }
-    const float delta = vertical_ ? y - last_y_ : x - last_x_;
-    const double elapsed_ms = std::max(1.0, time_ms - last_ms_);
+    const float delta = vertical_ ? event.y - last_y_ : event.x - last_x_;
+    const double elapsed_ms = std::max(1.0, event.time_ms - last_ms_);
     const double now = static_cast<double>(delta) / elapsed_ms;
     speed_px_per_ms_ = began ? now : 0.6 * speed_px_per_ms_ + 0.4 * now;
-    last_x_ = x;
-    last_y_ = y;
-    last_ms_ = time_ms;
-    Gesture gesture = make(Gesture::Kind::scroll, x, y);
+    last_x_ = event.x;
+    last_y_ = event.y;
+    last_ms_ = event.time_ms;
+    Gesture gesture = make(Gesture::Kind::scroll, event.x, event.y);
     (vertical_ ? gesture.scroll_y : gesture.scroll_x) = delta;
     return gesture;
 }
 
-Gesture Gestures::up(float x, float y, double time_ms, PointerKind kind) {
+Gesture Gestures::up(const PointerEvent& event) {
     const Phase was = phase_;
     phase_ = Phase::idle;
     if (was == Phase::scrolling) {
-        const bool rested = time_ms - last_ms_ > rest_before_lift_ms;
+        const bool rested = event.time_ms - last_ms_ > rest_before_lift_ms;
         gliding_ = !rested && !less_motion_ && std::fabs(speed_px_per_ms_) > glide_least_px_per_ms;
-        glide_ms_ = time_ms;
-        return make(Gesture::Kind::cancel, x, y);
+        glide_ms_ = event.time_ms;
+        return make(Gesture::Kind::cancel, event.x, event.y);
     }
-    const bool slipped = std::hypot(x - first_x_, y - first_y_) > slop_px;
-    if (kind == PointerKind::touch && (slipped || stopped_glide_)) {
-        return make(Gesture::Kind::cancel, x, y);
-    }
-    return make(Gesture::Kind::tap, x, y);
+    const bool slipped = std::hypot(event.x - first_x_, event.y - first_y_) > slop_px;
+    const bool taps = event.kind == PointerKind::mouse || (!slipped && !stopped_glide_);
+    return make(taps ? Gesture::Kind::tap : Gesture::Kind::cancel, event.x, event.y);
 }
 
 Gesture Gestures::step(double time_ms) {

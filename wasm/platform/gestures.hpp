@@ -17,6 +17,16 @@ inline constexpr double glide_time_ms = 325;
 inline constexpr double glide_least_px_per_ms = 0.02;
 inline constexpr double rest_before_lift_ms = 60;
 
+/// One event of a finger or a mouse, at its own time.
+struct PointerEvent {
+    PointerPhase phase{};
+    int id{0};
+    float x{0};
+    float y{0};
+    double time_ms{0};
+    PointerKind kind{};
+};
+
 /// What one pointer event came to.
 struct Gesture {
     enum class Kind : std::uint8_t { none, press, tap, scroll, cancel };
@@ -42,8 +52,7 @@ struct Glide {
 
 class Gestures {
   public:
-    [[nodiscard]] Gesture pointer(
-        PointerPhase phase, int pointer_id, float x, float y, double time_ms, PointerKind kind);
+    [[nodiscard]] Gesture pointer(const PointerEvent& event);
     /// How far the content glides until `time_ms`; 0 when nothing moves.
     [[nodiscard]] Gesture step(double time_ms);
 
@@ -57,9 +66,9 @@ class Gestures {
 
   private:
     enum class Phase : std::uint8_t { idle, pressed, scrolling };
-    Gesture down(int pointer_id, float x, float y, double time_ms);
-    Gesture move(float x, float y, double time_ms, PointerKind kind);
-    Gesture up(float x, float y, double time_ms, PointerKind kind);
+    Gesture down(const PointerEvent& event);
+    Gesture move(const PointerEvent& event);
+    Gesture up(const PointerEvent& event);
     [[nodiscard]] Gesture make(Gesture::Kind kind, float x, float y) const;
 
     Phase phase_{Phase::idle};

@@ -1,4 +1,5 @@
-// What the app asks of the page around it. The browser is one host (platform/browser.cpp, the only file
+// What the app asks of the page around it. The browser is one host (platform/browser.cpp, the only
+// file
 // that talks to JavaScript); a test is another, and can make every call fail.
 #pragma once
 
@@ -27,7 +28,8 @@ struct FieldRequest {
 class Host {
   public:
     virtual ~Host() = default;
-    /// Stores bytes as one segment, strictly durable. Answered by App::committed(token, ok, reason).
+    /// Stores bytes as one segment, strictly durable. Answered by App::committed(token, ok,
+    /// reason).
     virtual void commit(std::uint32_t token, std::string_view bytes) = 0;
     /// Keeps a snapshot that covers every segment committed so far. Never answered; may be dropped.
     virtual void keep_snapshot(std::string_view bytes) = 0;
@@ -47,7 +49,8 @@ class Host {
     /// A page was opened: one more step for the Back button. `go_back` is answered by App::back.
     virtual void push_page() = 0;
     virtual void go_back() = 0;
-    /// Keeps a look on this device (theme, text size). Looks only, never anything that changes a figure.
+    /// Keeps a look on this device (theme, text size). Looks only, never anything that changes a
+    /// figure.
     virtual void keep_setting(std::string_view name, std::string_view value) = 0;
     /// The person accepted the new version that is ready.
     virtual void start_new_version() = 0;

@@ -1,7 +1,9 @@
 // What is on the screen, in words: one list that serves touch, keyboard, screen reader and tests.
 //
-// Every widget draws itself and adds a Node. A tap looks for the topmost enabled Node under it; the mirror
-// is the same list as JSON; a test finds a Node by role and name and taps its middle. So what can be
+// Every widget draws itself and adds a Node. A tap looks for the topmost enabled Node under it;
+// the mirror
+// is the same list as JSON; a test finds a Node by role and name and taps its middle. So what can
+// be
 // tapped, spoken and tested is one thing.
 #pragma once
 
@@ -62,7 +64,8 @@ class Scene {
     void move_focus(int step);
     [[nodiscard]] const std::string& focus() const { return focus_; }
     void set_focus(std::string_view id) { focus_ = id; }
-    /// The mirror's JSON: [{"r":role,"id":…,"n":name,"v":value,"b":[x,y,w,h],…}], only set fields.
+    /// The mirror's JSON: [{"r":role,"id":…,"n":name,"v":value,"b":[x,y,w,h],…}], only
+    /// set fields.
     [[nodiscard]] std::string json() const;
 
   private:

@@ -45,6 +45,38 @@ bool outlined(Ui& ui, const ButtonSpec& button, const Rect& box) {
     return press(ui, Role::button, button, box);
 }
 
+float row_words(Ui& ui, const RowSpec& row, float width) {
+    float height = height_of(ui, Type::name, row.title, width);
+    for (const std::string& detail : row.details)
+        height += height_of(ui, Type::body, detail, width);
+    return height;
+}
+
+bool choice_row(Ui& ui, const ChoiceSpec& choice) {
+    Pen& pen = ui.pen();
+    const float inset = space::middle + 2 * mark_radius + space::middle;
+    const Type type = choice.chosen ? Type::body_strong : Type::body;
+    const float words = height_of(ui, type, choice.label, ui.width() - inset - space::small);
+    const Rect box = ui.take(std::max(target::least, words + 2 * space::middle));
+    pen.fill(box, Tone::card, shape::field_radius);
+    ui.press_mark(choice.id, box, shape::field_radius);
+    const float width = choice.chosen ? shape::chosen : shape::stroke;
+    pen.outline(box, choice.chosen ? Tone::ink : Tone::line, shape::field_radius, width);
+    const Point mark{box.left + space::middle + mark_radius, box.top + box.height() / 2};
+    pen.ring(mark, mark_radius - 1, choice.chosen ? Tone::ink : Tone::soft, shape::chosen);
+    if (choice.chosen) pen.disc(mark, mark_radius / 2, Tone::ink);
+    const float top = box.top + (box.height() - words) / 2;
+    ui.inside({box.left + inset, top, box.right - space::small, top},
+              [&] { quiet_paragraph(ui, type, Tone::ink, choice.label); });
+    Node node;
+    node.role = Role::choice;
+    node.id = choice.id;
+    node.name = choice.label;
+    node.value = choice.chosen ? "on" : "";
+    node.box = box;
+    return ui.active(std::move(node));
+}
+
 }  // namespace
 
 bool primary_button(Ui& ui, const std::string& id, const std::string& label, bool enabled) {
@@ -87,61 +119,38 @@ std::int32_t button_row(Ui& ui, const std::vector<ButtonSpec>& buttons) {
 std::int32_t choice_list(Ui& ui, const std::vector<ChoiceSpec>& choices) {
     std::int32_t chosen = -1;
     for (std::uint32_t i = 0; i < choices.size(); ++i) {
-        const ChoiceSpec& choice = choices[i];
         if (i > 0) ui.gap(target::apart);
-        const float inset = space::middle + 2 * mark_radius + space::middle;
-        const Type type = choice.chosen ? Type::body_strong : Type::body;
-        const float words = height_of(ui, type, choice.label, ui.width() - inset - space::small);
-        const Rect box = ui.take(std::max(target::least, words + 2 * space::middle));
-        ui.pen().fill(box, Tone::card, shape::field_radius);
-        ui.press_mark(choice.id, box, shape::field_radius);
-        ui.pen().outline(box,
-                         choice.chosen ? Tone::ink : Tone::line,
-                         shape::field_radius,
-                         choice.chosen ? 2 : shape::stroke);
-        const Point mark{box.left + space::middle + mark_radius, box.top + box.height() / 2};
-        ui.pen().ring(mark, mark_radius - 1, choice.chosen ? Tone::ink : Tone::soft, 2);
-        if (choice.chosen) ui.pen().disc(mark, mark_radius / 2, Tone::ink);
-        ui.inside(
-            {box.left + inset, box.top + (box.height() - words) / 2, box.right - space::small, 0},
-            [&] { quiet_paragraph(ui, type, Tone::ink, choice.label); });
-        Node node;
-        node.role = Role::choice;
-        node.id = choice.id;
-        node.name = choice.label;
-        node.value = choice.chosen ? "on" : "";
-        node.box = box;
-        if (ui.active(std::move(node))) chosen = static_cast<std::int32_t>(i);
+        if (choice_row(ui, choices[i])) chosen = static_cast<std::int32_t>(i);
     }
     return chosen;
 }
 
-float open_row_height(Ui& ui, const std::string& title, const std::string& detail, float width) {
+float open_row_height(Ui& ui, const RowSpec& row, float width) {
     const float inner = width - 2 * space::base - space::wide;
-    const float words =
-        height_of(ui, Type::name, title, inner) + height_of(ui, Type::body, detail, inner);
-    return std::max(target::primary, words + 2 * space::middle);
+    return std::max(target::primary, row_words(ui, row, inner) + 2 * space::middle);
 }
 
 bool open_row(Ui& ui, const RowSpec& row, const Rect& box) {
     Pen& pen = ui.pen();
     const float inner = box.width() - 2 * space::base - space::wide;
-    const float words =
-        height_of(ui, Type::name, row.title, inner) + height_of(ui, Type::body, row.detail, inner);
     pen.fill(box, Tone::card, shape::card_radius);
     ui.press_mark(row.id, box, shape::card_radius);
     pen.outline(box, Tone::line, shape::card_radius, shape::stroke);
-    const float top = box.top + (box.height() - words) / 2;
+    const float top = box.top + (box.height() - row_words(ui, row, inner)) / 2;
+    std::string spoken = row.title;
     ui.inside({box.left + space::base, top, box.left + space::base + inner, top}, [&] {
         quiet_paragraph(ui, Type::name, Tone::ink, row.title);
-        quiet_paragraph(ui, Type::body, Tone::soft, row.detail);
+        for (const std::string& detail : row.details) {
+            quiet_paragraph(ui, Type::body, Tone::soft, detail);
+            if (!detail.empty()) spoken += ". " + detail;
+        }
     });
     const Point tip{box.right - space::base, box.top + box.height() / 2};
     pen.path({{tip.x - 6, tip.y - 6}, tip, {tip.x - 6, tip.y + 6}}, Tone::soft, 2);
     Node node;
     node.role = Role::list_item;
     node.id = row.id;
-    node.name = row.detail.empty() ? row.title : row.title + ". " + row.detail;
+    node.name = spoken;
     node.box = box;
     node.set_size = row.item.set_size;
     node.position = row.item.position;

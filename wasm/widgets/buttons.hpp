@@ -38,18 +38,15 @@ struct ChoiceSpec {
 
 [[nodiscard]] std::int32_t choice_list(Ui& ui, const std::vector<ChoiceSpec>& choices);
 
-/// A row that opens something: title, detail below, an arrow at the right.
+/// A row that opens something: title, details below, an arrow at the right.
 struct RowSpec {
     std::string id;
     std::string title;
-    std::string detail;
+    std::vector<std::string> details;  // a line each
     ListItem item;
 };
 
-[[nodiscard]] float open_row_height(Ui& ui,
-                                    const std::string& title,
-                                    const std::string& detail,
-                                    float width);
+[[nodiscard]] float open_row_height(Ui& ui, const RowSpec& row, float width);
 /// True when tapped.
 [[nodiscard]] bool open_row(Ui& ui, const RowSpec& row, const Rect& box);
 

@@ -15,30 +15,34 @@ using base::Word;
 using views::DueRow;
 using views::Edge;
 
-void name_and_state(Ui& ui,
-                    Type type,
-                    std::int32_t level,
-                    const std::string& name,
-                    views::State state,
-                    const std::string& word) {
+/// Words with the state of what they name at the right, or below where there is no room.
+struct Named {
+    Type type{Type::body};
+    std::int32_t level{0};  // of the heading it is, 0 for none
+    std::string words;
+    views::State state{};
+    std::string state_word;
+};
+
+void name_and_state(Ui& ui, const Named& named) {
     Pen& pen = ui.pen();
-    const float chip = state_chip_width(pen, word);
+    const float chip = state_chip_width(pen, named.state_word);
     const bool below = chip + space::base > ui.width() * 0.6F;
     const float room = ui.width() - (below ? 0 : chip + space::small);
     const float top = ui.y();
     const Rect at{ui.left(), top, ui.left() + room, 0};
-    float bottom = ui.inside(at, [&] { quiet_paragraph(ui, type, Tone::ink, name); });
+    float bottom = ui.inside(at, [&] { quiet_paragraph(ui, named.type, Tone::ink, named.words); });
     Node node;
-    node.role = level > 0 ? Role::heading : Role::text;
-    node.level = level;
-    node.name = name;
+    node.role = named.level > 0 ? Role::heading : Role::text;
+    node.level = named.level;
+    node.name = named.words;
     node.box = {ui.left(), top, ui.left() + room, bottom};
     ui.node(std::move(node));
-    const float chip_top = below ? bottom + space::hair : top + (pen.line(type) - 26) / 2;
+    const float chip_top = below ? bottom + space::hair : top + (pen.line(named.type) - 26) / 2;
     const float right = below ? ui.left() + chip : ui.column().right();
     Node said;
-    said.name = word;
-    said.box = state_chip(pen, state, word, {right, chip_top});
+    said.name = named.state_word;
+    said.box = state_chip(pen, named.state, named.state_word, {right, chip_top});
     bottom = std::max(bottom, said.box.bottom);
     ui.node(std::move(said));
     ui.use({ui.left(), ui.width(), bottom});
@@ -66,6 +70,15 @@ std::vector<FigureSpec> figures_of(Ui& ui, std::int32_t index, const DueRow& row
     return figures;
 }
 
+/// One side of a disagreement. True when it is to be used.
+bool side_of(Ui& ui, const std::string& id, const views::QuestionView::Side& side) {
+    ui.gap(space::middle);
+    paragraph(ui, Type::answer, Tone::ink, ui.say(side.value));
+    paragraph(ui, Type::small, Tone::soft, ui.say(side.told_by));
+    ui.gap(space::small);
+    return quiet_button(ui, id, ui.say(Word::button_use_this));
+}
+
 }  // namespace
 
 std::int32_t figures_in(const DueRow& row) {
@@ -75,7 +88,7 @@ std::int32_t figures_in(const DueRow& row) {
 DuePress due_card(Ui& ui, std::int32_t index, const DueRow& row) {
     DuePress press;
     card(ui, [&] {
-        name_and_state(ui, Type::answer, 3, row.name, row.state, ui.say(row.state_word));
+        name_and_state(ui, {Type::answer, 3, row.name, row.state, ui.say(row.state_word)});
         paragraph(ui, Type::small, Tone::soft, ui.say(row.source));
         ui.gap(space::middle);
         press.figure = figure_cells(ui, figures_of(ui, index, row));
@@ -92,15 +105,8 @@ std::int32_t question_card(Ui& ui, std::int32_t index, const views::QuestionView
         paragraph(ui, Type::body_strong, Tone::ink, ui.say(question.what));
         paragraph(ui, Type::body, Tone::ink, ui.say(question.in_use));
         for (std::uint32_t i = 0; i < question.sides.size(); ++i) {
-            const auto& side = question.sides[i];
-            ui.gap(space::middle);
-            paragraph(ui, Type::answer, Tone::ink, ui.say(side.value));
-            paragraph(ui, Type::small, Tone::soft, ui.say(side.told_by));
-            ui.gap(space::small);
             const std::string id = "use-" + std::to_string(index) + "-" + std::to_string(i);
-            if (quiet_button(ui, id, ui.say(Word::button_use_this))) {
-                chosen = static_cast<std::int32_t>(i);
-            }
+            if (side_of(ui, id, question.sides[i])) chosen = static_cast<std::int32_t>(i);
         }
     });
     return chosen;
@@ -110,7 +116,7 @@ void state_line(Ui& ui,
                 views::State state,
                 const std::string& state_word,
                 const std::string& words) {
-    name_and_state(ui, Type::body, 0, words, state, state_word);
+    name_and_state(ui, {Type::body, 0, words, state, state_word});
 }
 
 std::int32_t figure_rows(Ui& ui, const std::vector<FigureSpec>& figures) {

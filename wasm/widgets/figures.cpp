@@ -106,12 +106,8 @@ std::int32_t figure_cells(Ui& ui, const std::vector<FigureSpec>& figures) {
     return tapped;
 }
 
-void clock_bar(Pen& pen,
-               const Rect& row,
-               const views::ClockView& clock,
-               std::string_view left,
-               views::Edge edge,
-               float words_width) {
+void clock_bar(Pen& pen, const Rect& row, const views::ClockView& clock, const BarSpec& spec) {
+    const auto [edge, left, words_width] = spec;
     const bool hours = edge == views::Edge::hours;
     const float middle = row.top + row.height() / 2;
     const Rect bar{row.left,

@@ -26,13 +26,14 @@ struct FigureSpec {
 /// Smaller figures that share lines as they fit. Returns the index tapped, -1 for none.
 [[nodiscard]] std::int32_t figure_cells(Ui& ui, const std::vector<FigureSpec>& figures);
 
-/// One clock: a bar of what is left and the words at its right, drawn into `row`.
-void clock_bar(Pen& pen,
-               const Rect& row,
-               const views::ClockView& clock,
-               std::string_view left,
-               views::Edge edge,
-               float words_width);
+/// One clock: a bar of what is left and the words at its right.
+struct BarSpec {
+    views::Edge edge{views::Edge::hours};
+    std::string_view left;
+    float words_width{0};
+};
+
+void clock_bar(Pen& pen, const Rect& row, const views::ClockView& clock, const BarSpec& spec);
 
 [[nodiscard]] Tone tone_of(views::Edge edge);
 [[nodiscard]] Tone fill_of(views::Edge edge);

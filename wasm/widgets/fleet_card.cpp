@@ -63,8 +63,8 @@ void bars(Ui& ui, const views::AircraftCard& card, const Parts& parts) {
                           2 * space::tight;
     const float most = parts.words - bar_least;
     const float words = std::min(std::max(longest, std::min(104.0F, most - 40)), most);
-    clock_bar(pen, ui.take(bar_row), card.hours, parts.hours, views::Edge::hours, words);
-    clock_bar(pen, ui.take(bar_row), card.calendar, parts.calendar, views::Edge::calendar, words);
+    clock_bar(pen, ui.take(bar_row), card.hours, {views::Edge::hours, parts.hours, words});
+    clock_bar(pen, ui.take(bar_row), card.calendar, {views::Edge::calendar, parts.calendar, words});
 }
 
 void words(Ui& ui, const views::AircraftCard& card, const Parts& parts) {

@@ -27,7 +27,7 @@ void warning_mark(Pen& pen, Point top_left) {
 }
 
 std::string label_of(Ui& ui, const FieldView& field) {
-    const std::string label = ui.say(field.label);
+    std::string label = ui.say(field.label);
     if (!field.optional) return label;
     return ui.say({Word::optional_label, {base::text_arg(label)}});
 }
@@ -70,27 +70,29 @@ bool field_node(Ui& ui, const FieldView& field, const Rect& box, const std::stri
     return tapped;
 }
 
+/// What is in a field: the start of a note, the end of a long line.
+void field_words(Ui& ui, const FieldView& field, const Rect& inner) {
+    Pen& pen = ui.pen();
+    ui.push_clip(inner);
+    if (field.kind == FieldKind::note) {
+        ui.inside({inner.left, inner.top + space::middle, inner.right, 0},
+                  [&] { quiet_paragraph(ui, Type::body, Tone::ink, field.text); });
+    } else {
+        const float y = inner.top + (inner.height() - pen.line(Type::body_strong)) / 2;
+        const float over = std::max(0.0F, pen.width(Type::body_strong, field.text) - inner.width());
+        pen.text(Type::body_strong, Tone::ink, {inner.left - over, y}, field.text);
+    }
+    ui.pop_clip();
+}
+
 }  // namespace
 
 bool text_box(Ui& ui, const FieldView& field, bool wrong) {
-    Pen& pen = ui.pen();
     const bool note = field.kind == FieldKind::note;
     const Rect box = ui.take(note ? note_height : target::primary);
     frame_of(ui, field, box, wrong);
     const Rect inner{box.left + space::middle, box.top, box.right - space::middle, box.bottom};
-    if (ui.memory().editing != field.id) {
-        ui.push_clip(inner);
-        if (note) {
-            ui.inside({inner.left, box.top + space::middle, inner.right, 0},
-                      [&] { quiet_paragraph(ui, Type::body, Tone::ink, field.text); });
-        } else {
-            const float y = box.top + (box.height() - pen.line(Type::body_strong)) / 2;
-            const float over =
-                std::max(0.0F, pen.width(Type::body_strong, field.text) - inner.width());
-            pen.text(Type::body_strong, Tone::ink, {inner.left - over, y}, field.text);
-        }
-        ui.pop_clip();
-    }
+    if (ui.memory().editing != field.id) field_words(ui, field, inner);
     return field_node(ui, field, box, field.text);
 }
 

@@ -80,7 +80,7 @@ std::string record_flags(Ui& ui, const views::HistoryRow& row) {
 float history_row_height(Ui& ui, const views::HistoryRow& row, float width) {
     const float inner = width - 2 * space::base;
     const Lines lines = lines_of(ui, row, inner);
-    const float words = ui.pen().line(Type::small) * (lines.flags_below ? 2 : 1) +
+    const float words = ui.pen().line(Type::small) * (lines.flags_below ? 2.0F : 1.0F) +
                         height_of(ui, Type::body_strong, lines.what, inner) +
                         height_of(ui, Type::body, lines.detail, inner) +
                         height_of(ui, Type::small, lines.told_by, inner);

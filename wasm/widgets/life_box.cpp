@@ -17,8 +17,15 @@ using views::LifeBoxView;
 
 /// Strokes of the two sizes, CSS pixels.
 struct Weights {
-    float life, likely, edge, dot, ring, ring_width, even;
-    Dash likely_dash, even_dash;
+    float life{0};
+    float likely{0};
+    float edge{0};
+    float dot{0};
+    float ring{0};
+    float ring_width{0};
+    float even{0};
+    Dash likely_dash;
+    Dash even_dash;
 };
 
 constexpr Weights large_weights{3.2F, 2, 5, 6, 8, 4, 1.6F, {7, 5}, {2, 5}};

@@ -60,7 +60,7 @@ void BoxWords::place_day(const BoxMark& mark) {
 }
 
 float BoxWords::height_below() const {
-    return row_gap + row_height * (second_row_ ? 2 : 1);
+    return row_gap + row_height * (second_row_ ? 2.0F : 1.0F);
 }
 
 void BoxWords::draw() {
@@ -94,11 +94,20 @@ void BoxWords::lines() {
     placer_.add_box({today.x - 8, today.y - 8, today.x + 8, today.y + 8});
     placer_.add_line(today, plot_.corner());
     if (view_.fan_known) placer_.add_line(today, plot_.at(view_.likely));
+    const Rect& in = plot_.inner;
+    for (const BoxMark& mark : view_.marks) {
+        const auto at = static_cast<float>(mark.at_permille);
+        const Point foot = mark.edge == Edge::calendar ? plot_.at(at, 0) : plot_.at(0, at);
+        const Point end =
+            mark.edge == Edge::calendar ? Point{foot.x, in.top} : Point{in.right, foot.y};
+        placer_.add_line(foot, end);
+    }
 }
 
 void BoxWords::inner_label(const std::string& words, const std::vector<Point>& middles) {
     const float width = ui_.pen().width(Type::small_strong, words);
     std::vector<Rect> places;
+    places.reserve(middles.size());
     for (const Point middle : middles) {
         places.push_back(
             {middle.x - width / 2, middle.y - 10, middle.x + width / 2, middle.y + 10});
@@ -128,7 +137,6 @@ void BoxWords::day_mark(const DayWords& day) {
     const Rect& in = plot_.inner;
     pen.dashes({day.foot.x, in.bottom}, {day.foot.x, in.top + 3}, Tone::ink, 1.5F, {1.5F, 4});
     diamond(pen, day.foot);
-    placer_.add_line({day.foot.x, in.top}, {day.foot.x, in.bottom});
     if (day.box.width() <= 0) return;
     pen.text(Type::small_strong, Tone::ink, {day.box.left, day.box.top}, day.words);
 }
@@ -139,7 +147,6 @@ void BoxWords::total_mark(const BoxMark& mark) {
     const Point foot = plot_.at(0, static_cast<float>(mark.at_permille));
     pen.dashes(foot, {in.right - 3, foot.y}, Tone::ink, 1.5F, {1.5F, 4});
     diamond(pen, foot);
-    placer_.add_line(foot, {in.right, foot.y});
     const std::string words = ui_.say(mark.label);
     const float half = pen.width(Type::small_strong, words) / 2;
     inner_label(words,

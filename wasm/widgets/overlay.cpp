@@ -11,6 +11,8 @@ namespace {
 
 using base::Word;
 
+constexpr float sheet_radius = 20;
+
 /// Draws a notice's button in inverted colours.
 bool notice_button(Ui& ui, const std::string& id, const std::string& label, const Rect& box) {
     Pen& pen = ui.pen();
@@ -97,7 +99,8 @@ bool sheet(Ui& ui, const std::string& title, const std::function<void()>& draw) 
     const float most = frame.whole.height() * 0.85F - frame.safe_top;
     const float height = std::clamp(known + bar + frame.safe_bottom + space::base, 200.0F, most);
     const Rect box{left, frame.whole.bottom - height, left + width, frame.whole.bottom + 20};
-    pen.fill(box, Tone::paper, 20);
+    pen.fill(box, Tone::paper, sheet_radius);
+    pen.outline(box, Tone::line, sheet_radius, shape::stroke);
     Node node;
     node.role = Role::dialog;
     node.name = title;

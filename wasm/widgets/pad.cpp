@@ -53,8 +53,10 @@ char number_pad(Ui& ui) {
     const float width = (ui.width() - 2 * target::apart) / 3;
     const Rect area = ui.take(pad_height());
     for (std::uint32_t i = 0; i < keys.size(); ++i) {
-        const float left = area.left + static_cast<float>(i % 3) * (width + target::apart);
-        const float top = area.top + static_cast<float>(i / 3) * (target::pad_key + target::apart);
+        const std::uint32_t across = i % 3;
+        const std::uint32_t down = i / 3;
+        const float left = area.left + static_cast<float>(across) * (width + target::apart);
+        const float top = area.top + static_cast<float>(down) * (target::pad_key + target::apart);
         if (pad_key(ui, keys[i], {left, top, left + width, top + target::pad_key}))
             pressed = keys[i];
     }

@@ -121,9 +121,12 @@ void Pen::dashes(Point from, Point to, Tone tone, float width, Dash dash) {
     const float length = std::hypot(to.x - from.x, to.y - from.y);
     if (muted_ || length < 0.5F) return;
     const Point step{(to.x - from.x) / length, (to.y - from.y) / length};
-    for (float at = 0; at < length; at += dash.on_px + dash.off_px) {
-        const float end = std::min(length, at + dash.on_px);
-        line({from.x + step.x * at, from.y + step.y * at},
+    const float period = dash.on_px + dash.off_px;
+    const auto count = static_cast<std::int32_t>(std::ceil(length / period));
+    for (std::int32_t i = 0; i < count; ++i) {
+        const float start = period * static_cast<float>(i);
+        const float end = std::min(length, start + dash.on_px);
+        line({from.x + step.x * start, from.y + step.y * start},
              {from.x + step.x * end, from.y + step.y * end},
              tone,
              width);
@@ -180,26 +183,32 @@ void Pen::text_middle(Type type, Tone tone, const Rect& box, std::string_view te
     this->text(type, tone, {left, box.top + (box.height() - line(type)) / 2}, text);
 }
 
+std::string_view Pen::first_line(Type type, std::string_view text, float width) const {
+    const auto fits = [&](Place end) { return this->width(type, text.substr(0, end)) <= width; };
+    Place end = word_end(text, 0);
+    if (!fits(end)) end = std::min(text.find(' '), text.size());  // too narrow to keep together
+    while (end < text.size()) {
+        const Place next = word_end(text, end + 1);
+        if (!fits(next)) break;
+        end = next;
+    }
+    while (end > 1 && !fits(end)) {
+        do
+            --end;  // one long word: cut where it stops fitting
+        while (end > 1 && !starts_sign(text[end]));
+    }
+    return text.substr(0, end);
+}
+
 std::vector<std::string_view> Pen::wrap(Type type, std::string_view text, float width) const {
     std::vector<std::string_view> lines;
-    Place start = 0;
-    while (start < text.size()) {
-        auto end = start;  // end of what fits
-        auto next = word_end(text, start);
-        while (end == start || this->width(type, text.substr(start, next - start)) <= width) {
-            end = next;
-            if (end >= text.size()) break;
-            next = word_end(text, end + 1);
-        }
-        while (this->width(type, text.substr(start, end - start)) > width && end > start + 1) {
-            do
-                --end;  // one long word: cut it where it stops fitting
-            while (end > start + 1 && !starts_sign(text[end]));
-        }
-        lines.push_back(text.substr(start, end - start));
-        start = end;
-        while (start < text.size() && text[start] == ' ')
-            ++start;
+    while (!text.empty() && text.front() == ' ')
+        text.remove_prefix(1);
+    while (!text.empty()) {
+        lines.push_back(first_line(type, text, width));
+        text.remove_prefix(lines.back().size());
+        while (!text.empty() && text.front() == ' ')
+            text.remove_prefix(1);
     }
     return lines;
 }
@@ -212,7 +221,7 @@ std::string Pen::shorten(Type type, std::string_view text, float width) const {
         do
             --end;
         while (end > 0 && !starts_sign(text[end]));
-        const std::string made = std::string{text.substr(0, end)}.append(dots);
+        std::string made = std::string{text.substr(0, end)}.append(dots);
         if (this->width(type, made) <= width) return made;
     }
     return std::string{dots};

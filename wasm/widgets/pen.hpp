@@ -41,6 +41,7 @@ class Pen {
 
     /// Keeps a list of every text drawn, so that a test can see whether two overlap.
     void record(std::vector<DrawnText>* texts) { texts_ = texts; }
+
     void clip(const Rect& to);
     void unclip();
 
@@ -66,6 +67,7 @@ class Pen {
     [[nodiscard]] std::string shorten(Type type, std::string_view text, float width) const;
 
   private:
+    [[nodiscard]] std::string_view first_line(Type type, std::string_view text, float width) const;
     [[nodiscard]] std::uint32_t paint(Tone tone) const;
 
     [[nodiscard]] const Face& face(Type type) const { return fonts_->face(type, look_); }

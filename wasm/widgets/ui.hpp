@@ -123,7 +123,7 @@ class Ui {
     std::int32_t node(Node node);
     /// Adds a node that can be activated; true when it was.
     [[nodiscard]] bool active(Role role, std::string id, std::string name, const Rect& box);
-    [[nodiscard]] bool active(Node node);
+    [[nodiscard]] bool active(Node made);
     void press_mark(std::string_view id, const Rect& box, float radius);
     [[nodiscard]] bool in_sight(const Rect& box) const;
 

@@ -125,6 +125,9 @@ const page = filled(await readFile(join(top, 'web/index.html'), 'utf8'), {
 });
 await writeFile(join(site, 'index.html'), page);
 await putAsTheyAre();
+const rescue = await readFile(join(top, 'web/rescue.html'), 'utf8');
+const rescue_name = await putHashed('rescue', 'js', await bundle('rescue.js', {}));
+await writeFile(join(site, 'rescue.html'), filled(rescue, { STYLE: style, RESCUE: rescue_name }));
 const files = JSON.stringify(await filesToKeep());
 const worker = await bundle('service_worker.js', {
   FILES: files,

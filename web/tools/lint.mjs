@@ -26,7 +26,12 @@ for (const [path, code, rule] of seeded) {
   faults += 1;
 }
 
-const results = await eslint.lintFiles(['web/*.js', 'web/tools/*.mjs', 'tests/**/*.mjs', 'demo/*.mjs']);
+const results = await eslint.lintFiles([
+  'web/*.js',
+  'web/tools/*.mjs',
+  'tests/**/*.mjs',
+  'demo/*.mjs',
+]);
 const formatter = await eslint.loadFormatter('stylish');
 const report = await formatter.format(results);
 if (report !== '') console.log(report);

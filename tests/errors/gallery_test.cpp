@@ -1,0 +1,220 @@
+// The gallery of what can be wrong: every code of words.def with a case that raises it and no other.
+//   files/    what is refused when a file is read, named by its code
+//   records/  records that are sound alone and do not add up, named by their code
+// What a person types stands in the tables below.
+#include "catch_amalgamated.hpp"
+#include "tests/support/first_trouble.hpp"
+#include "tests/support/pen.hpp"
+
+#include <algorithm>
+#include <filesystem>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "engine/base/region.hpp"
+#include "engine/facts/parse.hpp"
+#include "engine/timeline/entry.hpp"
+
+using namespace twoclocks;
+using support::day;
+using support::file_text;
+using Codes = std::set<std::string>;
+
+namespace {
+
+struct Typed {
+    const char* text;
+    const char* code;
+};
+
+constexpr Typed typed_hours[] = {{"", "hours_empty"},
+                                 {"twelve", "hours_malformed"},
+                                 {"1,234", "hours_ambiguous"},
+                                 {"-3.5", "hours_negative"},
+                                 {"200001", "hours_absurd"}};
+
+constexpr Typed typed_ids[] = {{"ISLE-1", "id_malformed"}};
+
+/// Readings of a meter that was fitted at 0 h on 1 March and read 100 h on 1 and 110 h on 11 April.
+struct Entry {
+    const char* on;
+    std::int64_t reads_tenths;
+    const char* code;
+    const char* field;
+};
+
+constexpr Entry entries[] = {{"2026-06-02", 1200, "entry_day_ahead", "date"},
+                             {"2026-02-28", 0, "entry_before_meter", "date"},
+                             {"2026-04-20", 1099, "entry_falls", "reads"},
+                             {"2026-04-05", 1101, "entry_above_later", "reads"},
+                             {"2026-04-12", 1581, "entry_too_fast", "reads"}};
+
+/// Only forms on the canvas raise these; tests/app and tests/panels cover them.
+const Codes of_forms{"form_needed",
+                     "form_not_whole",
+                     "form_anchor_above_total",
+                     "form_no_item",
+                     "form_month_absurd",
+                     "form_ends_before_start"};
+
+/// Made and tried in tests/facts/parse_test.cpp: too large to be kept as files.
+const Codes of_great_files{"file_too_large", "file_too_many"};
+
+Codes names_in(const std::string& folder) {
+    Codes out;
+    const std::filesystem::path path{std::string{HOUSE_ROOT} + "/tests/errors/" + folder};
+    for (const auto& entry : std::filesystem::directory_iterator{path}) {
+        out.insert(entry.path().stem().string());
+    }
+    return out;
+}
+
+Codes all_codes() {
+    return {
+#define WORD(id, text)
+#define TROUBLE(id, what, remedy) #id,
+#include "engine/base/words.def"
+#undef WORD
+#undef TROUBLE
+    };
+}
+
+/// Every trouble has a sentence for what happened and one for what to do, with nothing left open.
+void check_sentences(const base::Problem& problem) {
+    for (const std::string& text : {base::say_what(problem, {}), base::say_remedy(problem, {})}) {
+        CAPTURE(text);
+        CHECK(text.size() > 10);
+        CHECK(text.find('{') == std::string::npos);
+        CHECK(text.find("–") == std::string::npos);
+        CHECK((text.back() == '.' || text.back() == '?'));
+    }
+}
+
+timeline::AircraftState read_meter() {
+    support::Pen pen{"ann"};
+    std::vector<facts::Fact> facts{
+        pen.add(day("2026-03-01"), {}, facts::AircraftAdded{"ISLE-1", {}, {}, {}, {}})};
+    const base::Id aircraft = facts.front().id;
+    facts.push_back(pen.add(day("2026-03-01"), {aircraft}, facts::MeterFitted{}));
+    const base::Id meter = facts.back().id;
+    facts.push_back(pen.write(day("2026-04-01"), {aircraft, meter}, support::reads(1000)));
+    facts.push_back(pen.write(day("2026-04-11"), {aircraft, meter}, support::reads(1100)));
+    return timeline::replay(support::journal_of(facts), aircraft, day("2026-06-01"));
+}
+
+}  // namespace
+
+TEST_CASE("every file of the gallery is refused by its own name, at its line and field",
+          "[errors][gallery]") {
+    struct Row {
+        const char* code;
+        std::int32_t line;
+        const char* field;
+    };
+
+    const std::vector<Row> rows{Row{"about_missing", 2, "about"},
+                                Row{"answer_empty", 2, "settles"},
+                                Row{"count_absurd", 2, "landings"},
+                                Row{"date_impossible", 2, "on"},
+                                Row{"date_malformed", 2, "on"},
+                                Row{"date_out_of_range", 2, "on"},
+                                Row{"fact_field_missing", 2, "reads"},
+                                Row{"fact_field_wrong", 2, "reads"},
+                                Row{"fact_kind_nested", 2, "instead"},
+                                Row{"file_empty", 0, ""},
+                                Row{"file_foreign", 1, ""},
+                                Row{"file_newer", 1, ""},
+                                Row{"file_torn", 3, ""},
+                                Row{"hours_absurd", 2, "reads"},
+                                Row{"hours_negative", 2, "reads"},
+                                Row{"limit_without_any", 2, "hours"},
+                                Row{"limit_zero", 2, "hours"},
+                                Row{"line_double_key", 2, ""},
+                                Row{"line_not_json", 2, ""},
+                                Row{"line_not_object", 2, ""},
+                                Row{"line_null", 2, ""},
+                                Row{"line_number_not_whole", 2, ""},
+                                Row{"line_text_too_long", 2, "registration"},
+                                Row{"line_too_deep", 2, ""},
+                                Row{"months_absurd", 2, "months"}};
+    Codes tried;
+    for (const Row& row : rows) {
+        CAPTURE(row.code);
+        tried.insert(row.code);
+        const std::string file = std::string{"tests/errors/files/"} + row.code + ".jsonl";
+        const facts::Parsed parsed = facts::parse_journal(file_text(file));
+        REQUIRE(parsed.problems.size() == 1);
+        const base::Problem& problem = parsed.problems.front();
+        CHECK(base::name_of(problem.code) == row.code);
+        CHECK(problem.line == row.line);
+        CHECK(problem.field == row.field);
+        check_sentences(problem);
+    }
+    CHECK(tried == names_in("files"));
+}
+
+TEST_CASE("every record of the gallery that does not add up says so, and nothing else",
+          "[errors][gallery]") {
+    for (const std::string& code : names_in("records")) {
+        CAPTURE(code);
+        const facts::Journal journal =
+            support::journal_from(file_text("tests/errors/records/" + code + ".jsonl"));
+        const auto state = timeline::replay(journal, journal.aircraft().front(), day("2026-06-01"));
+        CHECK(state.questions.empty());
+        REQUIRE(state.cautions.size() == 1);
+        const timeline::Caution& caution = state.cautions.front();
+        CHECK(base::name_of(caution.code) == code);
+        CHECK(caution.fact == journal.in_order().back()->id);
+        check_sentences({caution.code, caution.args, base::Severity::caution, 0, {}});
+    }
+}
+
+TEST_CASE("what a person types is refused by its own name", "[errors][gallery]") {
+    for (const Typed& row : typed_hours) {
+        CAPTURE(row.text);
+        const auto read = base::parse_flight_time(row.text);
+        REQUIRE(support::first_trouble(read) == row.code);
+        check_sentences(read.problems().front());
+    }
+    for (const Typed& row : typed_ids) {
+        CAPTURE(row.text);
+        const auto read = base::parse_id(row.text);
+        REQUIRE(support::first_trouble(read) == row.code);
+        check_sentences(read.problems().front());
+    }
+}
+
+TEST_CASE("a reading that cannot be is refused by its own name", "[errors][gallery]") {
+    const timeline::AircraftState state = read_meter();
+    for (const Entry& row : entries) {
+        CAPTURE(row.code);
+        const base::Problems problems = timeline::check_reading(
+            state, base::tenths(row.reads_tenths), day(row.on), day("2026-06-01"));
+        REQUIRE(problems.size() == 1);
+        CHECK(base::name_of(problems.front().code) == row.code);
+        CHECK(problems.front().field == row.field);
+        check_sentences(problems.front());
+    }
+    const base::Problems none =
+        timeline::check_reading({}, {}, day("2026-06-01"), day("2026-06-01"));
+    REQUIRE(none.size() == 1);
+    CHECK(base::name_of(none.front().code) == "entry_no_meter");
+    CHECK(none.front().field == "reads");
+    check_sentences(none.front());
+}
+
+TEST_CASE("every code of the catalogue stands in the gallery", "[errors][gallery]") {
+    Codes covered = names_in("files");
+    covered.merge(names_in("records"));
+    for (const Typed& row : typed_hours)
+        covered.insert(row.code);
+    for (const Typed& row : typed_ids)
+        covered.insert(row.code);
+    for (const Entry& row : entries)
+        covered.insert(row.code);
+    covered.insert("entry_no_meter");
+    covered.insert(of_great_files.begin(), of_great_files.end());
+    covered.insert(of_forms.begin(), of_forms.end());
+    CHECK(covered == all_codes());
+}

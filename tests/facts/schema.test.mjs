@@ -1,0 +1,127 @@
+// The published schema takes every line of the invented fleets and refuses what the engine refuses.
+import assert from 'node:assert/strict';
+import { readFileSync, readdirSync } from 'node:fs';
+import { test } from 'node:test';
+import { need } from '../support/packages.mjs';
+
+const Ajv = need('ajv/dist/2020').default;
+const at = (path) => new URL(`../../${path}`, import.meta.url);
+const schema = JSON.parse(readFileSync(at('engine/facts/journal.schema.json'), 'utf8'));
+// Strict, so that a slip in the schema itself fails; a kind's part needs no type of its own.
+const ajv = new Ajv({ strict: true, strictTypes: false, strictRequired: false });
+const isLine = ajv.compile(schema);
+
+const id = '018c3f8a-0001-7000-8000-000000000001';
+const other = '018c3f8a-0002-7000-8000-000000000002';
+const fact = (kind, fields = {}, about = [id, other]) => ({
+  id,
+  kind,
+  on: '2026-05-03',
+  at: 1777800000000,
+  tick: 0,
+  device: 'd',
+  about,
+  ...fields,
+});
+const limit = (fields) =>
+  fact('limit', { class: 'programme', calendar_rule: 'exact', anchor: 'unknown', ...fields });
+const instead = (kind, fields) => ({ kind, on: '2026-05-03', about: [id, other], ...fields });
+const correction = (record) =>
+  fact('correction', { replaces: id, why: 'Misread', instead: record });
+const without = (record, key) => {
+  const rest = { ...record };
+  delete rest[key];
+  return rest;
+};
+
+test('every line of the invented fleets is taken', () => {
+  const fleets = readdirSync(at('demo/')).filter((name) => name.endsWith('.jsonl'));
+  assert.ok(fleets.length >= 4);
+  for (const fleet of fleets) {
+    const lines = readFileSync(at(`demo/${fleet}`), 'utf8')
+      .trimEnd()
+      .split('\n');
+    for (const [index, line] of lines.entries()) {
+      assert.ok(isLine(JSON.parse(line)), `${fleet}:${index + 1} ${ajv.errorsText(isLine.errors)}`);
+    }
+  }
+});
+
+const good = {
+  header: { journal: 'twoclocks', version: 1 },
+  'header of a newer version': { journal: 'twoclocks', version: 2, made: 'x' },
+  'kind of a newer version': fact('vibration', { peak: { at: [1, 2] } }),
+  'field of a newer version': fact('reading', { reads: 0, weather: 'fog' }),
+  'longest time': fact('reading', { reads: 720_000_000 }),
+  'one second of limit': limit({ hours: 1 }),
+  'one month': limit({ months: 1 }),
+  '1,200 months': limit({ months: 1200 }),
+  'work that renews nothing': fact('work', { what: 'Wash', renews: [] }, [id]),
+  'some clocks': fact('work', { what: 'x', renews: [{ item: id, clocks: ['hours'] }] }, [id]),
+  'note about nothing': fact('note', { text: '' }, []),
+  'reference with content': fact('withdrawal', { withdraws: `${id}/0123456789abcdef`, why: '' }, [
+    id,
+  ]),
+  correction: correction(instead('reading', { reads: 5 })),
+  'correction to a newer kind': correction(instead('vibration', { peak: 1 })),
+  'answer that drops all': fact('answer', { settles: [id], keeps: [] }, [id]),
+};
+
+const bad = {
+  'another journal': { journal: 'other', version: 1 },
+  'version 0': { journal: 'twoclocks', version: 0 },
+  'no kind': without(fact('note', { text: '' }), 'kind'),
+  'no id': without(fact('note', { text: '' }), 'id'),
+  'no day': without(fact('note', { text: '' }), 'on'),
+  'no stamp': without(fact('note', { text: '' }), 'at'),
+  'no device': without(fact('note', { text: '' }), 'device'),
+  'nothing it is about': without(fact('note', { text: '' }), 'about'),
+  'id in capitals': { ...fact('note', { text: '' }), id: id.toUpperCase() },
+  'a day of 1899': { ...fact('note', { text: '' }), on: '1899-12-31' },
+  'a day without zeros': { ...fact('note', { text: '' }), on: '2026-5-3' },
+  'a stamp before 1970': { ...fact('note', { text: '' }), at: -1 },
+  'a tick too many': { ...fact('note', { text: '' }), tick: 2 ** 31 },
+  'a reading of nothing': fact('reading'),
+  'a reading below zero': fact('reading', { reads: -1 }),
+  'a reading in hours': fact('reading', { reads: 1234.5 }),
+  'a reading as text': fact('reading', { reads: '5' }),
+  'a reading past 200,000 h': fact('reading', { reads: 720_000_001 }),
+  'a reading of no meter': fact('reading', { reads: 5 }, [id]),
+  'landings past ten million': fact('reading', { reads: 5, landings: 10_000_001 }),
+  'a limit without any': limit({}),
+  'a limit of no hours': limit({ hours: 0 }),
+  'a limit of no months': limit({ months: 0 }),
+  'a limit of 1,201 months': limit({ months: 1201 }),
+  'a limit of no landings': limit({ landings: 0 }),
+  'an unknown class': limit({ hours: 1, class: 'strict' }),
+  'an unknown rule': limit({ hours: 1, calendar_rule: 'week' }),
+  'an unknown anchor': limit({ hours: 1, anchor: 'sale' }),
+  'an unknown drive': fact('meter', { drive: 'wind', reads: 0, total: 0 }),
+  'an item without a name': fact('item', { role: 'other' }),
+  'work without a word': fact('work', { renews: [] }, [id]),
+  'an unknown clock': fact('work', { what: 'x', renews: [{ item: id, clocks: ['moons'] }] }, [id]),
+  'a renewal of nothing': fact('work', { what: 'x', renews: [{}] }, [id]),
+  'a text too long': fact('aircraft', { registration: 'x'.repeat(4097) }),
+  'a note too long': fact('note', { text: 'x'.repeat(65_537) }),
+  'half a reference': fact('withdrawal', { withdraws: `${id}/01`, why: '' }, [id]),
+  'a withdrawal without a why': fact('withdrawal', { withdraws: id }, [id]),
+  'an answer to nothing': fact('answer', { settles: [], keeps: [] }, [id]),
+  'a correction of a correction': correction(instead('correction', {})),
+  'a correction to a withdrawal': correction(instead('withdrawal', { withdraws: id, why: '' })),
+  'a correction to a bad reading': correction(instead('reading', { reads: -1 })),
+  'a correction to nothing': fact('correction', { replaces: id, why: '' }, [id]),
+  'a list': [],
+  'an empty value': null,
+};
+
+for (const [name, line] of Object.entries(good)) {
+  test(`taken: ${name}`, () => {
+    assert.ok(isLine(line), ajv.errorsText(isLine.errors));
+  });
+}
+
+for (const [name, line] of Object.entries(bad)) {
+  test(`refused: ${name}`, () => {
+    assert.equal(isLine(line), false);
+  });
+}
