@@ -113,7 +113,7 @@ void App::Inside::keep_scroll_of(const Screen& screen) {
     scene_.set_focus({});
     memory_.pressed.clear();
     gestures_.stop();
-    for (const char* fresh : {"form", "pad", "log", "sheet"})
+    for (const char* fresh : {"form", "pad", "log", "files", "sheet"})
         memory_.offsets[fresh] = 0;
 }
 

@@ -195,7 +195,11 @@ Answer first_of(std::initializer_list<Answer> answers) {
 }  // namespace
 
 std::string page_key(const Screen& screen, const base::Region& region) {
-    return std::to_string(screen.page.index()) + base::say(title_of(screen.page), region);
+    // A file that was chosen makes another page of it: what it would change stands at the top.
+    const auto* files = std::get_if<FilesPage>(&screen.page);
+    const bool previews = files != nullptr && files->preview;
+    const std::string key = std::to_string(screen.page.index()) + (previews ? "?" : "");
+    return key + base::say(title_of(screen.page), region);
 }
 
 Answer draw_screen(Ui& ui, const Screen& screen) {

@@ -114,8 +114,8 @@ void settle(Record& record) {
     return record;
 }
 
-/// Adds the first versions that a fact goes back to: facts that stand for themselves, and corrections
-/// whose own first version is not here.
+/// Adds the first versions that a fact goes back to: facts that stand for themselves, and
+/// corrections whose own first version is not here.
 void collect_roots(const Journal& journal, const Fact& fact, std::vector<const Fact*>& roots) {
     std::vector<const Fact*> left{&fact};
     std::vector<const Fact*> seen;
@@ -143,8 +143,8 @@ void collect_roots(const Journal& journal, const Fact& fact, std::vector<const F
     return std::find(body.about.begin(), body.about.end(), aircraft) != body.about.end();
 }
 
-/// A correction may move a record to another aircraft: it counts where its heads say, and where it was
-/// first when they take it back.
+/// A correction may move a record to another aircraft: it counts where its heads say, and where it
+/// was first when they take it back.
 [[nodiscard]] bool concerns(const Record& record, base::Id aircraft) {
     bool any_body = false;
     for (const Head& head : record.heads) {

@@ -1,4 +1,5 @@
-// The gallery of what can be wrong: every code of words.def with a case that raises it and no other.
+// The gallery of what can be wrong: every code of words.def with a case that raises it and no
+// other.
 //   files/    what is refused when a file is read, named by its code
 //   records/  records that are sound alone and do not add up, named by their code
 // What a person types stands in the tables below.

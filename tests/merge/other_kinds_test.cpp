@@ -49,98 +49,99 @@ facts::WorkDone on_clock(const Hangar& hangar, facts::Clock clock, std::int64_t 
     return out;
 }
 
+const Case work_and_limits[] = {
+    {"nobody writes", [](Hangar&, Journal&, Journal&) {}, 0, "600 2025-04-01"},
+    {"work at two totals: the lower",
+     [](Hangar& h, Journal& ann, Journal& ben) {
+         ann.add(h.ann.correct(h.work, renews({h.check.id}, 11'210)));
+         ben.add(h.ben.correct(h.work, renews({h.check.id}, 11'150)));
+     },
+     1,
+     "550 2025-04-01"},
+    {"work on two days: the earlier",
+     [](Hangar& h, Journal& ann, Journal& ben) {
+         facts::Body moved = h.work.body;
+         moved.on = day("2024-04-20");
+         ann.add(h.ann.correct(h.work, moved));
+         moved.on = day("2024-04-10");
+         ben.add(h.ben.correct(h.work, moved));
+     },
+     1,
+     "600 2025-04-10"},
+    {"work corrected and withdrawn: not done, and its total still counts",
+     [](Hangar& h, Journal& ann, Journal& ben) {
+         ann.add(h.ann.correct(h.work, renews({h.check.id}, 11'700)));
+         ben.add(h.ben.withdraw(h.work));
+     },
+     1,
+     "-200 2025-01-01"},
+    {"work that renews different clocks: only what both renew",
+     [](Hangar& h, Journal& ann, Journal& ben) {
+         ann.add(h.ann.correct(h.work, on_clock(h, facts::Clock::hours, 11'200)));
+         ben.add(h.ben.correct(h.work, renews({h.check.id}, 11'200)));
+     },
+     1,
+     "600 2025-01-01"},
+    {"work with and without a total: the lower of it and the last reading before",
+     [](Hangar& h, Journal& ann, Journal& ben) {
+         ann.add(h.ann.correct(h.work, renews({h.check.id}, 11'200)));
+         ben.add(h.ben.correct(h.work, renews({h.check.id}, -1)));
+     },
+     1,
+     "400 2025-04-01"},
+    {"work that one moves ahead of today: not done yet",
+     [](Hangar& h, Journal& ann, Journal& ben) {
+         facts::Body moved = h.work.body;
+         moved.on = day("2024-07-02");
+         ann.add(h.ann.correct(h.work, moved));
+         ben.add(h.ben.correct(h.work, renews({h.check.id}, 11'200)));
+     },
+     1,
+     "-100 2025-01-01"},
+    {"a limit of 90 and of 80 hours: the shorter",
+     [](Hangar& h, Journal& ann, Journal& ben) {
+         ann.add(h.ann.correct(h.check_limit, support::limit(90, 12)));
+         ben.add(h.ben.correct(h.check_limit, support::limit(80, 13)));
+     },
+     1,
+     "400 2025-04-01"},
+    {"a limit corrected and withdrawn: it stands",
+     [](Hangar& h, Journal& ann, Journal& ben) {
+         ann.add(h.ann.correct(h.check_limit, support::limit(90, 12)));
+         ben.add(h.ben.withdraw(h.check_limit));
+     },
+     1,
+     "500 2025-04-01"},
+    {"a later limit in dispute is never longer than the one before it",
+     [](Hangar& h, Journal& ann, Journal& ben) {
+         const Fact later =
+             h.ann.write(day("2024-05-01"), h.with(h.check), support::limit(200, 24));
+         ann.add(later);
+         ben.add(later);
+         ann.add(h.ann.correct(later, support::limit(150, 24)));
+         ben.add(h.ben.withdraw(later));
+     },
+     1,
+     "600 2025-04-01"},
+    {"two new limits: the later day's holds",
+     [](Hangar& h, Journal& ann, Journal& ben) {
+         ann.add(h.ann.write(day("2024-05-02"), h.with(h.check), support::limit(150, 12)));
+         ben.add(h.ben.write(day("2024-05-01"), h.with(h.check), support::limit(50, 12)));
+     },
+     0,
+     "1100 2025-04-01"},
+    {"a limit for tomorrow does not hold today",
+     [](Hangar& h, Journal& ann, Journal&) {
+         ann.add(h.ann.write(day("2024-07-02"), h.with(h.check), support::limit(50, 12)));
+     },
+     0,
+     "600 2025-04-01"},
+};
+
 }  // namespace
 
 TEST_CASE("the book: work and limits that two people change", "[merge][work]") {
-    const Case cases[] = {
-        {"nobody writes", [](Hangar&, Journal&, Journal&) {}, 0, "600 2025-04-01"},
-        {"work at two totals: the lower",
-         [](Hangar& h, Journal& ann, Journal& ben) {
-             ann.add(h.ann.correct(h.work, renews({h.check.id}, 11'210)));
-             ben.add(h.ben.correct(h.work, renews({h.check.id}, 11'150)));
-         },
-         1,
-         "550 2025-04-01"},
-        {"work on two days: the earlier",
-         [](Hangar& h, Journal& ann, Journal& ben) {
-             facts::Body moved = h.work.body;
-             moved.on = day("2024-04-20");
-             ann.add(h.ann.correct(h.work, moved));
-             moved.on = day("2024-04-10");
-             ben.add(h.ben.correct(h.work, moved));
-         },
-         1,
-         "600 2025-04-10"},
-        {"work corrected and withdrawn: not done, and its total still counts",
-         [](Hangar& h, Journal& ann, Journal& ben) {
-             ann.add(h.ann.correct(h.work, renews({h.check.id}, 11'700)));
-             ben.add(h.ben.withdraw(h.work));
-         },
-         1,
-         "-200 2025-01-01"},
-        {"work that renews different clocks: only what both renew",
-         [](Hangar& h, Journal& ann, Journal& ben) {
-             ann.add(h.ann.correct(h.work, on_clock(h, facts::Clock::hours, 11'200)));
-             ben.add(h.ben.correct(h.work, renews({h.check.id}, 11'200)));
-         },
-         1,
-         "600 2025-01-01"},
-        {"work with and without a total: the lower of it and the last reading before",
-         [](Hangar& h, Journal& ann, Journal& ben) {
-             ann.add(h.ann.correct(h.work, renews({h.check.id}, 11'200)));
-             ben.add(h.ben.correct(h.work, renews({h.check.id}, -1)));
-         },
-         1,
-         "400 2025-04-01"},
-        {"work that one moves ahead of today: not done yet",
-         [](Hangar& h, Journal& ann, Journal& ben) {
-             facts::Body moved = h.work.body;
-             moved.on = day("2024-07-02");
-             ann.add(h.ann.correct(h.work, moved));
-             ben.add(h.ben.correct(h.work, renews({h.check.id}, 11'200)));
-         },
-         1,
-         "-100 2025-01-01"},
-        {"a limit of 90 and of 80 hours: the shorter",
-         [](Hangar& h, Journal& ann, Journal& ben) {
-             ann.add(h.ann.correct(h.check_limit, support::limit(90, 12)));
-             ben.add(h.ben.correct(h.check_limit, support::limit(80, 13)));
-         },
-         1,
-         "400 2025-04-01"},
-        {"a limit corrected and withdrawn: it stands",
-         [](Hangar& h, Journal& ann, Journal& ben) {
-             ann.add(h.ann.correct(h.check_limit, support::limit(90, 12)));
-             ben.add(h.ben.withdraw(h.check_limit));
-         },
-         1,
-         "500 2025-04-01"},
-        {"a later limit in dispute is never longer than the one before it",
-         [](Hangar& h, Journal& ann, Journal& ben) {
-             const Fact later =
-                 h.ann.write(day("2024-05-01"), h.with(h.check), support::limit(200, 24));
-             ann.add(later);
-             ben.add(later);
-             ann.add(h.ann.correct(later, support::limit(150, 24)));
-             ben.add(h.ben.withdraw(later));
-         },
-         1,
-         "600 2025-04-01"},
-        {"two new limits: the later day's holds",
-         [](Hangar& h, Journal& ann, Journal& ben) {
-             ann.add(h.ann.write(day("2024-05-02"), h.with(h.check), support::limit(150, 12)));
-             ben.add(h.ben.write(day("2024-05-01"), h.with(h.check), support::limit(50, 12)));
-         },
-         0,
-         "1100 2025-04-01"},
-        {"a limit for tomorrow does not hold today",
-         [](Hangar& h, Journal& ann, Journal&) {
-             ann.add(h.ann.write(day("2024-07-02"), h.with(h.check), support::limit(50, 12)));
-         },
-         0,
-         "600 2025-04-01"},
-    };
-    for (const Case& one : cases) {
+    for (const Case& one : work_and_limits) {
         CAPTURE(one.name);
         Hangar hangar;
         Journal ann = hangar.journal;

@@ -140,7 +140,8 @@ TEST_CASE("a whole helicopter is due at 2,200 h or 12 years, whichever is sooner
 }
 
 TEST_CASE("an overhaul starts its own clock and never the total time", "[outside][total]") {
-    // [S] US Army TB 1-1500-341-01: at overhaul time since new is not zeroed, time since overhaul is.
+    // [S] US Army TB 1-1500-341-01: at overhaul time since new is not zeroed, time since overhaul
+    // is.
     support::Hangar h;
     facts::Journal journal = h.journal;
     journal.add(h.ann.write(day("2024-06-20"), {h.id()}, support::renews({h.overhaul.id}, 11'650)));

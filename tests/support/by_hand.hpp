@@ -40,7 +40,7 @@ inline timeline::ItemState& add_item(timeline::AircraftState& state,
         limit.anchor_total = base::hours(1000) + *left - *limit.hours;
     }
     if (days_left) {
-        // 24 months on, the 1st of July is the 1st of July: the anchor is as far from it as the end.
+        // Two years before its end.
         limit.months = 24;
         limit.anchor_on = base::add_months(
             base::add_days(hand_today, *days_left), -24, base::CalendarRule::exact);

@@ -1,4 +1,5 @@
-// Facts for tests: a pen writes on one device, with its own ids and stamps, the same bytes every time.
+// Facts for tests: a pen writes on one device, with its own ids and stamps, the same bytes every
+// time.
 #pragma once
 
 #include <cstdint>
