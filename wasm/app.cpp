@@ -79,6 +79,17 @@ void App::key(Key key) {
     inside_->key(key);
 }
 
+void App::typed(char sign) {
+    inside_->typed(sign);
+}
+
+void App::key_or_sign(int key) {
+    constexpr int first_sign = 32;
+    constexpr int last_sign = 126;
+    if (key < first_sign) inside_->key(static_cast<Key>(key));
+    if (key >= first_sign && key <= last_sign) inside_->typed(static_cast<char>(key));
+}
+
 void App::activate(std::string_view node_id) {
     inside_->activate(node_id);
 }

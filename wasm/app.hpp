@@ -26,7 +26,7 @@ enum class Key : std::uint8_t {
     page_down,
     home,
     end,
-    question
+    erase
 };
 enum class StoredKind : std::uint8_t { snapshot, segment };
 
@@ -79,6 +79,8 @@ class App {
         PointerPhase phase, int pointer_id, float x, float y, double time_ms, PointerKind kind);
     void wheel(float x, float y, float delta_x, float delta_y);
     void key(Key key);
+    void typed(char sign);                    // a character typed outside any field, ASCII
+    void key_or_sign(int key);                // from 32 on an ASCII character, below it a Key
     void activate(std::string_view node_id);  // from the mirror
     void focus(std::string_view node_id);     // the mirror's focus; empty is none
     void field_text(std::string_view field_id, std::string_view text);

@@ -45,6 +45,28 @@ void App::Inside::resize(const Viewport& viewport) {
     changed();
 }
 
+float App::Inside::text_scale() const {
+    // Larger text makes the page smaller in the pixels of its layout, down to what still works.
+    const float most = std::max(1.0F, viewport_.width_px / page::layout_least);
+    return std::min(static_cast<float>(state_.text_percent()) / 100.0F, most);
+}
+
+Viewport App::Inside::laid_out() const {
+    const float scale = text_scale();
+    return {viewport_.width_px / scale,
+            viewport_.height_px / scale,
+            viewport_.device_pixel_ratio * scale,
+            viewport_.safe_top_px / scale,
+            viewport_.safe_bottom_px / scale};
+}
+
+FieldRequest App::Inside::on_page(FieldRequest field) const {
+    const float scale = text_scale();
+    for (float* const length : {&field.left_px, &field.top_px, &field.width_px, &field.height_px})
+        *length *= scale;
+    return field;
+}
+
 void App::Inside::start() {
     started_ = true;
     changed();
@@ -55,8 +77,9 @@ void App::Inside::changed() {
 }
 
 void App::Inside::bake_fonts() {
-    if (!fonts_.stale(viewport_.device_pixel_ratio)) return;
-    fonts_.build(viewport_.device_pixel_ratio);
+    const float ratio = laid_out().device_pixel_ratio;
+    if (!fonts_.stale(ratio)) return;
+    fonts_.build(ratio);
     font_change_ = true;
     memory_.lists.clear();
 }
@@ -66,11 +89,13 @@ bool App::Inside::take_font_change() {
 }
 
 Answer App::Inside::lay_out_once() {
+    const Viewport view = laid_out();
+    state_.set_two_panes(view.width_px >= page::wide_from);
     const Screen& screen = state_.screen();
     keep_scroll_of(screen);
     ImGuiIO& io = ImGui::GetIO();
-    io.DisplaySize = {viewport_.width_px, viewport_.height_px};
-    const float ratio = std::max(0.5F, viewport_.device_pixel_ratio);
+    io.DisplaySize = {view.width_px, view.height_px};
+    const float ratio = std::max(0.5F, view.device_pixel_ratio);
     io.DisplayFramebufferScale = {ratio, ratio};
     ImGui::NewFrame();
     ImGui::SetNextWindowPos({0, 0});
@@ -93,9 +118,7 @@ Answer App::Inside::lay_out_once() {
           scene_,
           state_.region(),
           memory_,
-          {{0, 0, viewport_.width_px, viewport_.height_px},
-           viewport_.safe_top_px,
-           viewport_.safe_bottom_px}};
+          {{0, 0, view.width_px, view.height_px}, view.safe_top_px, view.safe_bottom_px}};
     Answer answer = draw_screen(ui, screen);
     ImGui::End();
     ImGui::PopStyleVar(3);
@@ -129,7 +152,7 @@ void App::Inside::lay_out() {
             fonts_.read(node.value);
         }
         const bool settled = !answer && !seeks && !memory_.unsettled;
-        if (settled && !fonts_.stale(viewport_.device_pixel_ratio)) break;
+        if (settled && !fonts_.stale(laid_out().device_pixel_ratio)) break;
     }
     follow_field();
     tell_host();
@@ -171,7 +194,7 @@ void App::Inside::open_field(const std::string& id) {
     if (box == memory_.boxes.end()) return;
     memory_.editing = id;
     shown_field_ = box->second;
-    host_.edit_field(shown_field_);
+    host_.edit_field(on_page(shown_field_));
 }
 
 void App::Inside::follow_field() {
@@ -191,11 +214,11 @@ void App::Inside::follow_field() {
                        now.height_px != shown_field_.height_px;
     if (!moved) return;
     shown_field_ = now;
-    host_.edit_field(shown_field_);
+    host_.edit_field(on_page(shown_field_));
 }
 
 void App::Inside::tell_host() {
-    std::string json = scene_.json();
+    std::string json = scene_.json(text_scale());
     if (json == mirrored_) return;
     mirrored_ = std::move(json);
     host_.mirror(mirrored_);
@@ -208,7 +231,9 @@ bool App::Inside::frame(double time_ms) {
     ImGui::GetIO().DeltaTime = std::max(frame_least_s, static_cast<float>(since_ms / 1000));
     const Gesture glide = gestures_.step(time_ms);
     if (glide.kind == Gesture::Kind::scroll)
-        scroll_at(glide.first_x, glide.first_y, -glide.scroll_y);
+        scroll_at(glide.first_x / text_scale(),
+                  glide.first_y / text_scale(),
+                  -glide.scroll_y / text_scale());
     lay_out();
     return gestures_.gliding();
 }

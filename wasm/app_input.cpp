@@ -1,5 +1,6 @@
 // What taps, keys, wheels and the mirror do.
 #include "wasm/app_inside.hpp"
+#include "wasm/shortcuts.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -26,12 +27,22 @@ bool App::Inside::sheet_open() const {
 
 void App::Inside::pointer(const PointerEvent& event) {
     if (!started_) return;
-    const Gesture gesture = gestures_.pointer(event);
+    // Fingers are measured on the page; what they mean, in the pixels of its layout.
+    Gesture gesture = gestures_.pointer(event);
+    const float scale = text_scale();
+    for (float* const length : {&gesture.first_x,
+                                &gesture.first_y,
+                                &gesture.x,
+                                &gesture.y,
+                                &gesture.scroll_x,
+                                &gesture.scroll_y})
+        *length /= scale;
     switch (gesture.kind) {
         case Gesture::Kind::none:
             return;
         case Gesture::Kind::press:
-            memory_.pressed = node_at(event.x, event.y);
+            memory_.pressed = node_at(gesture.x, gesture.y);
+            pinched_from_percent_ = 0;
             break;
         case Gesture::Kind::tap:
             tap(gesture, event.kind == PointerKind::mouse);
@@ -40,11 +51,23 @@ void App::Inside::pointer(const PointerEvent& event) {
             memory_.pressed.clear();
             scroll_at(gesture.first_x, gesture.first_y, -gesture.scroll_y);
             break;
+        case Gesture::Kind::pinch:
+            memory_.pressed.clear();
+            pinch(gesture.spread);
+            break;
         case Gesture::Kind::cancel:
             memory_.pressed.clear();
             break;
     }
     host_.wake(1);
+}
+
+/// Two fingers choose the text size, a step at a time.
+void App::Inside::pinch(float spread) {
+    const double shown = static_cast<double>(text_scale()) * 100;
+    if (pinched_from_percent_ == 0) pinched_from_percent_ = static_cast<std::int32_t>(shown);
+    const std::int32_t wanted = text_size_near(pinched_from_percent_ * static_cast<double>(spread));
+    if (wanted != state_.text_percent()) apply(intent::SetTextSize{wanted});
 }
 
 void App::Inside::tap(const Gesture& gesture, bool is_mouse) {
@@ -106,7 +129,8 @@ void App::Inside::scroll_at(float x, float y, float by) {
 void App::Inside::wheel(float x, float y, float /*delta_x*/, float delta_y) {
     if (!started_) return;
     gestures_.stop();
-    scroll_at(x, y, delta_y);
+    const float scale = text_scale();
+    scroll_at(x / scale, y / scale, delta_y / scale);
     host_.wake(1);
 }
 
@@ -114,14 +138,23 @@ const ScrollRegion* App::Inside::main_region() const {
     return memory_.regions.empty() ? nullptr : &memory_.regions.back();
 }
 
+/// The region a box stands in: the last drawn of those it lies across.
+const ScrollRegion* App::Inside::region_of(const Rect& box) const {
+    const bool sheet = sheet_open();
+    for (auto region = memory_.regions.rbegin(); region != memory_.regions.rend(); ++region) {
+        const bool across = box.left < region->box.right && box.right > region->box.left;
+        if ((region->layer > 0) == sheet && across) return &*region;
+    }
+    return nullptr;
+}
+
 /// Scrolls a box into sight. True when the page moved.
 bool App::Inside::show_box(const Rect& box) {
-    const ScrollRegion* region = main_region();
+    const ScrollRegion* region = region_of(box);
     if (region == nullptr) return false;
-    const bool across = box.left < region->box.right && box.right > region->box.left;
     const bool above = box.top < region->box.top;
     const bool below = box.bottom > region->box.bottom;
-    if (!across || above == below) return false;
+    if (above == below) return false;
     float& offset = memory_.offsets[region->key];
     const float before = offset;
     offset += above ? box.top - region->box.top - show_above_px
@@ -155,14 +188,16 @@ void App::Inside::escape() {
     lay_out();
 }
 
+void App::Inside::scroll_main(float by) {
+    const ScrollRegion* region = main_region();
+    if (region == nullptr) return;
+    float& offset = memory_.offsets[region->key];
+    offset = std::clamp(offset + by, 0.0F, region->most);
+}
+
 void App::Inside::key(Key key) {
     if (!started_) return;
     const ScrollRegion* region = main_region();
-    const auto scroll = [&](float by) {
-        if (region == nullptr) return;
-        float& offset = memory_.offsets[region->key];
-        offset = std::clamp(offset + by, 0.0F, region->most);
-    };
     const float leaf = region == nullptr ? 0 : region->box.height() * page_share;
     switch (key) {
         case Key::tab:
@@ -179,26 +214,44 @@ void App::Inside::key(Key key) {
             escape();
             break;
         case Key::up:
-            scroll(-arrow_px);
+            scroll_main(-arrow_px);
             break;
         case Key::down:
-            scroll(arrow_px);
+            scroll_main(arrow_px);
             break;
         case Key::page_up:
-            scroll(-leaf);
+            scroll_main(-leaf);
             break;
         case Key::page_down:
-            scroll(leaf);
+            scroll_main(leaf);
             break;
         case Key::home:
-            scroll(-1.0e9F);
+            scroll_main(-1.0e9F);
             break;
         case Key::end:
-            scroll(1.0e9F);
+            scroll_main(1.0e9F);
             break;
-        case Key::question:
+        case Key::erase:
+            typed('<');
             break;
     }
+    host_.wake(1);
+}
+
+/// A character typed outside any field. On the number pad it is a key of the pad; elsewhere a
+/// shortcut, for those who left these on.
+void App::Inside::typed(char sign) {
+    if (!started_) return;
+    const Screen& screen = state_.screen();
+    const auto* log = std::get_if<LogPage>(&screen.page);
+    const std::optional<Intent> intent = sheet_open() ? std::optional<Intent>{}
+                                         : log != nullptr && log->pad && is_pad_key(sign)
+                                             ? Intent{intent::PadKey{sign}}
+                                         : screen.single_keys ? shortcut(sign, screen)
+                                                              : std::optional<Intent>{};
+    if (!intent) return;
+    apply(*intent);
+    lay_out();
     host_.wake(1);
 }
 

@@ -36,6 +36,7 @@ struct App::Inside {
     void pointer(const PointerEvent& event);
     void wheel(float x, float y, float delta_x, float delta_y);
     void key(Key key);
+    void typed(char sign);
     void activate(std::string_view id);
     void focus(std::string_view id);
     void field_closed(std::string_view id, bool next);
@@ -52,11 +53,17 @@ struct App::Inside {
     void follow_field();
     void open_field(const std::string& id);
     void drop_field();
+    [[nodiscard]] float text_scale() const;
+    [[nodiscard]] Viewport laid_out() const;  // the page in the pixels of its layout
+    [[nodiscard]] FieldRequest on_page(FieldRequest field) const;
     [[nodiscard]] bool seek_problem();
     void bake_fonts();
 
     // app_input.cpp
     void tap(const Gesture& gesture, bool is_mouse);
+    void pinch(float spread);
+    void scroll_main(float by);
+    [[nodiscard]] const ScrollRegion* region_of(const Rect& box) const;
     void scroll_at(float x, float y, float by);
     [[nodiscard]] std::string node_at(float x, float y) const;
     [[nodiscard]] bool sheet_open() const;
@@ -83,6 +90,7 @@ struct App::Inside {
     FieldRequest shown_field_;
     double last_frame_ms_{0};
     std::int32_t seek_rounds_{0};
+    std::int32_t pinched_from_percent_{0};  // the text size when the pinch began
     bool started_{false};
     bool font_change_{false};
 };

@@ -8,12 +8,36 @@ namespace twoclocks::canvas {
 
 using base::Word;
 
+namespace {
+
+/// The whole number a setting holds, 0 when it holds something else.
+double percent_in(std::string_view value) {
+    double percent = 0;
+    for (const char digit : value.substr(0, 4)) {
+        if (digit < '0' || digit > '9') return 0;
+        percent = percent * 10 + (digit - '0');
+    }
+    return percent;
+}
+
+}  // namespace
+
 AppState::AppState(Host& host) : inside_(std::make_unique<Inside>(host)) {}
 
 AppState::~AppState() = default;
 
 void AppState::set_region(const base::Region& region) {
     inside_->region = region;
+    inside_->dirty = true;
+}
+
+std::int32_t AppState::text_percent() const {
+    return inside_->text_percent;
+}
+
+void AppState::set_two_panes(bool two_panes) {
+    if (two_panes == inside_->two_panes) return;
+    inside_->two_panes = two_panes;
     inside_->dirty = true;
 }
 
@@ -27,6 +51,8 @@ void AppState::set_setting(std::string_view name, std::string_view value) {
     if (name == "caution") in.caution_accepted = value == "accepted";
     if (name == "author") in.signer.set_author(value);
     if (name == "last_export") in.last_export = value;
+    if (name == "text_size") in.text_percent = text_size_near(percent_in(value));
+    if (name == "keys") in.single_keys = value != "off";
     if (name != "theme") return;
     in.theme = value == "paper"   ? ThemeChoice::paper
                : value == "night" ? ThemeChoice::night

@@ -25,6 +25,10 @@ class AppState {
     AppState& operator=(const AppState&) = delete;
 
     void set_region(const base::Region& region);
+    /// The text size a person chose. Units: per cent of the usual. Range: 100 to 200.
+    [[nodiscard]] std::int32_t text_percent() const;
+    /// There is room for the list a page was chosen from beside it.
+    void set_two_panes(bool two_panes);
     void set_device(std::string_view device_id);
     void set_setting(std::string_view name, std::string_view value);
     void refresh(const Outside& outside);

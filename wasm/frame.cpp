@@ -1,74 +1,29 @@
 #include "wasm/frame.hpp"
 
+#include "wasm/pages.hpp"
+#include "wasm/widgets/body.hpp"
 #include "wasm/widgets/chrome.hpp"
 #include "wasm/widgets/text.hpp"
 
 #include <algorithm>
-#include <utility>
-
-#include "engine/base/message_args.hpp"
 
 namespace twoclocks::canvas {
 namespace {
 
-using base::Message;
 using base::Word;
-
-template <class... Each>
-struct Cases : Each... {
-    using Each::operator()...;
-};
-template <class... Each>
-Cases(Each...) -> Cases<Each...>;
-
-Message title_of(const Page& page) {
-    return std::visit(
-        Cases{[](const WelcomePage&) {
-                  return Message{Word::product_name, {}};
-              },
-              [](const views::FleetView&) {
-                  return Message{Word::tab_fleet, {}};
-              },
-              [](const views::AircraftView& view) {
-                  return Message{Word::as_told, {base::text_arg(view.registration)}};
-              },
-              [](const LogPage& log) {
-                  if (!log.pad) return Message{Word::title_log, {}};
-                  return Message{Word::as_told, {base::text_arg(log.pad->view.registration)}};
-              },
-              [](const views::HistoryView& view) {
-                  if (view.registration.empty()) return Message{Word::tab_history, {}};
-                  return Message{Word::title_history_of, {base::text_arg(view.registration)}};
-              },
-              [](const FilesPage&) {
-                  return Message{Word::tab_files, {}};
-              },
-              [](const FormPage& form) { return form.title; }},
-        page);
-}
-
-Answer draw_page(Ui& ui, const Rect& area, const Page& page) {
-    return std::visit(
-        Cases{[&](const WelcomePage&) { return welcome_panel(ui, area); },
-              [&](const views::FleetView& view) { return fleet_panel(ui, area, view); },
-              [&](const views::AircraftView& view) { return aircraft_panel(ui, area, view); },
-              [&](const LogPage& view) { return log_panel(ui, area, view); },
-              [&](const views::HistoryView& view) { return history_panel(ui, area, view); },
-              [&](const FilesPage& view) { return files_panel(ui, area, view); },
-              [&](const FormPage& view) { return form_panel(ui, area, view); }},
-        page);
-}
 
 Answer draw_sheet(Ui& ui, const Screen& screen) {
     if (const auto* why = std::get_if<views::Why>(&screen.sheet)) return why_sheet(ui, *why);
     if (const auto* record = std::get_if<RecordSheet>(&screen.sheet))
         return record_sheet(ui, *record);
+    if (const auto* keys = std::get_if<KeysSheet>(&screen.sheet)) return keys_sheet(ui, *keys);
     return {};
 }
 
 /// How the page is divided into what stands still and what scrolls.
 struct Parts {
     Rect tabs;
+    Rect list;  // left of the page, empty when the page stands alone
     Rect page;
     bool rail{false};
     bool bar{false};
@@ -77,6 +32,14 @@ struct Parts {
 bool is_pad(const Screen& screen) {
     const auto* log = std::get_if<LogPage>(&screen.page);
     return log != nullptr && log->pad.has_value();
+}
+
+void give_list_room(Parts& parts) {
+    const float width =
+        std::clamp(parts.page.width() * page::list_share, page::list_least, page::list_most);
+    parts.list = parts.page;
+    parts.list.right = parts.list.left + width;
+    parts.page.left = parts.list.right;
 }
 
 Parts divide(const Ui& ui, const Screen& screen) {
@@ -88,16 +51,20 @@ Parts divide(const Ui& ui, const Screen& screen) {
         parts.page.bottom -= frame.safe_bottom;
         return parts;
     }
-    if (frame.wide()) {
+    const bool lying = frame.low() && frame.whole.width() > frame.whole.height();
+    if (frame.wide() || lying) {
+        const bool tight = frame.whole.width() < page::rail_tight_below;
+        const float rail = lying ? page::rail_low : tight ? page::rail_tight : page::rail;
         parts.rail = true;
         parts.tabs = {
-            frame.whole.left, frame.whole.top, frame.whole.left + page::rail, frame.whole.bottom};
+            frame.whole.left, frame.whole.top, frame.whole.left + rail, frame.whole.bottom};
         parts.page.left = parts.tabs.right;
         parts.page.bottom -= frame.safe_bottom;
+        if (screen.beside && frame.wide()) give_list_room(parts);
         return parts;
     }
     const bool crowded = is_pad(screen) && frame.whole.height() < page::pad_needs;
-    parts.bar = !frame.low() && !crowded;
+    parts.bar = !crowded;
     const float height = parts.bar ? target::tab_bar : 0;
     parts.page.bottom -= height + frame.safe_bottom;
     parts.tabs = {frame.whole.left, parts.page.bottom, frame.whole.right, frame.whole.bottom};
@@ -124,51 +91,26 @@ Answer draw_tabs(Ui& ui, const Parts& parts, Tab current) {
     return {};
 }
 
-/// How wide the words of a page may run.
-float width_of(const Ui& ui, const Page& page) {
-    const bool wide = ui.frame().wide();
-    const bool roomy = ui.frame().whole.width() >= page::two_columns_from + 2 * space::base;
-    return std::visit(
-        Cases{[](const WelcomePage&) { return page::reading_most; },
-              [](const views::FleetView& view) {
-                  return view.cards.empty() ? page::reading_most : page::spread_most;
-              },
-              [&](const views::AircraftView&) {
-                  return wide ? page::spread_most : page::column_most;
-              },
-              [&](const LogPage& log) {
-                  if (!log.pad) return page::column_most;
-                  return roomy ? page::pad_most : page::reading_most;
-              },
-              [](const views::HistoryView&) { return page::column_most; },
-              [&](const FilesPage&) { return wide ? page::spread_most : page::column_most; },
-              [](const FormPage&) { return page::reading_most; }},
-        page);
-}
+/// One pane: which page it shows, and how its header goes.
+struct Pane {
+    const Page& page;
+    Rect area;
+    std::string status;
+    bool leads_back{false};
+    std::int32_t level{1};
+    ListPane list;
+};
 
-/// Pages a tab leads to straight: the tabs are their way out.
-bool is_root(const Page& page) {
-    if (const auto* log = std::get_if<LogPage>(&page)) return !log->pad;
-    if (const auto* all = std::get_if<views::HistoryView>(&page)) return all->registration.empty();
-    return std::holds_alternative<views::FleetView>(page) ||
-           std::holds_alternative<FilesPage>(page);
-}
-
-/// Title, way back and state of the app. Returns what was pressed; the column ends below it.
-Answer draw_header(Ui& ui, const Screen& screen, Rect& area) {
-    if (std::holds_alternative<WelcomePage>(screen.page)) return {};
-    const float width = std::min(area.width() - 2 * space::base, ui.page_width());
-    const float left = area.left + (area.width() - width) / 2;
+Answer draw_header(Ui& ui, const Pane& pane, Rect& area, bool read_only) {
+    if (std::holds_alternative<WelcomePage>(pane.page)) return {};
     Answer answer;
-    area.top = ui.inside({left, area.top, left + width, area.bottom}, [&] {
-        const bool leads_back = screen.can_go_back && !is_root(screen.page);
-        const bool back =
-            page_header(ui, {ui.say(title_of(screen.page)), ui.say(screen.status), leads_back});
-        if (back) answer = intent::Back{};
-        if (screen.read_only) {
-            paragraph(ui, Type::body_strong, Tone::ink, ui.say(Word::read_only_note));
-            ui.gap(space::small);
-        }
+    area.top = ui.inside(column_in(ui, area), [&] {
+        const HeaderSpec header{
+            ui.say(title_of(pane.page)), pane.status, pane.leads_back, pane.level};
+        if (page_header(ui, header)) answer = intent::Back{};
+        if (!read_only) return;
+        paragraph(ui, Type::body_strong, Tone::ink, ui.say(Word::read_only_note));
+        ui.gap(space::small);
     });
     return answer;
 }
@@ -192,6 +134,43 @@ Answer first_of(std::initializer_list<Answer> answers) {
     return {};
 }
 
+/// The list at the left of a page that was chosen from it.
+Answer draw_list(Ui& ui, const Screen& screen, const Rect& area) {
+    const Page& list = screen.beside->list;
+    const bool page_has_title = !std::holds_alternative<NothingChosenPage>(screen.page);
+    const Pane pane{list,
+                    area,
+                    {},
+                    screen.can_go_back && !is_root(list),
+                    page_has_title ? 2 : 1,
+                    {true, screen.beside->chosen}};
+    ui.set_page_width(area.width());
+    Rect inner = area;
+    const Answer header = draw_header(ui, pane, inner, false);
+    const Answer page = draw_page(ui, inner, list, pane.list);
+    ui.pen().line(
+        {area.right - 0.5F, area.top}, {area.right - 0.5F, area.bottom}, Tone::line, shape::stroke);
+    return first_of({header, page});
+}
+
+/// The page itself, with its notices.
+Answer draw_main(Ui& ui, const Screen& screen, const Rect& area) {
+    const bool beside_list = screen.beside && !std::holds_alternative<FormPage>(screen.page);
+    const Pane pane{screen.page,
+                    area,
+                    ui.say(screen.status),
+                    screen.can_go_back && !is_root(screen.page) && !beside_list,
+                    1,
+                    {}};
+    ui.set_page_width(width_of(screen.page, area.width()));
+    if (screen.beside) ui.set_page_lean(page::lean_left);
+    Rect inner = area;
+    const Answer header = draw_header(ui, pane, inner, screen.read_only);
+    const Answer notice = draw_notices(ui, screen, inner);
+    const Answer page = draw_page(ui, inner, screen.page, pane.list);
+    return first_of({notice, header, page});
+}
+
 }  // namespace
 
 std::string page_key(const Screen& screen, const base::Region& region) {
@@ -204,16 +183,13 @@ std::string page_key(const Screen& screen, const base::Region& region) {
 
 Answer draw_screen(Ui& ui, const Screen& screen) {
     const Parts parts = divide(ui, screen);
-    Rect area = parts.page;
     ui.set_revision(screen.revision);
-    ui.set_page_width(width_of(ui, screen.page));
     ui.pen().fill(ui.frame().whole, Tone::paper);
-    const Answer header = draw_header(ui, screen, area);
-    const Answer notice = draw_notices(ui, screen, area);
-    const Answer page = draw_page(ui, area, screen.page);
+    const Answer list = parts.list.width() > 0 ? draw_list(ui, screen, parts.list) : Answer{};
+    const Answer page = draw_main(ui, screen, parts.page);
     const Answer tab = draw_tabs(ui, parts, screen.tab);
     const Answer sheet = draw_sheet(ui, screen);
-    return first_of({sheet, notice, header, page, tab});
+    return first_of({sheet, page, list, tab});
 }
 
 }  // namespace twoclocks::canvas

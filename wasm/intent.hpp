@@ -3,6 +3,7 @@
 // nothing edits state in place.
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <string>
 #include <variant>
@@ -22,6 +23,14 @@ enum class FormKind : std::uint8_t {
     withdraw,
     author
 };
+
+/// Text sizes a person can choose, per cent of the usual, smallest first.
+inline constexpr std::array<std::int32_t, 6> text_sizes{100, 115, 130, 150, 175, 200};
+
+/// The size before or after one of them, or the same at the end.
+[[nodiscard]] std::int32_t text_size_beside(std::int32_t percent, std::int32_t step);
+/// The one of them nearest to a size.
+[[nodiscard]] std::int32_t text_size_near(double percent);
 
 enum class ThemeChoice : std::uint8_t { system, paper, night, sun };
 
@@ -105,6 +114,16 @@ struct SetTheme {
     ThemeChoice theme{};
 };
 
+struct SetTextSize {
+    std::int32_t percent{100};
+};
+
+struct OpenKeys {};  // the sheet of shortcut keys
+
+struct SetSingleKeys {
+    bool on{true};
+};
+
 struct AcceptCaution {};  // first start
 
 struct StartNewVersion {};
@@ -137,6 +156,9 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::TakeBack,
                             intent::LoadDemo,
                             intent::SetTheme,
+                            intent::SetTextSize,
+                            intent::OpenKeys,
+                            intent::SetSingleKeys,
                             intent::AcceptCaution,
                             intent::StartNewVersion,
                             intent::DismissNotice>;

@@ -82,6 +82,7 @@ struct FilesPage {
     std::vector<BatchView> batches;
     std::optional<ImportPreview> preview;
     ThemeChoice theme{ThemeChoice::system};
+    std::int32_t text_percent{100};
     base::Message storage;  // "Stored in this browser only. It is not a backup."
     base::Message author;   // "Records are signed: Ann"
 };
@@ -92,13 +93,26 @@ struct RecordSheet {
     std::vector<base::Message> lines;
 };
 
+/// The pane beside a list nothing was chosen from yet.
+struct NothingChosenPage {
+    base::Message what;  // "Choose a record to see it whole."
+};
+
 using Page = std::variant<WelcomePage,
                           views::FleetView,
                           views::AircraftView,
                           LogPage,
                           views::HistoryView,
                           FilesPage,
-                          FormPage>;
+                          FormPage,
+                          RecordSheet,
+                          NothingChosenPage>;
+
+/// The list a page was chosen from, shown at its left where there is room for two panes.
+struct Beside {
+    Page list;
+    base::Id chosen;  // empty: none
+};
 
 enum class Tab : std::uint8_t { none, fleet, log, history, files };
 
@@ -110,16 +124,25 @@ struct Notice {
     base::Message action_label;
 };
 
+/// The shortcut keys, and whether single letters work.
+struct KeysSheet {
+    bool single_keys{true};
+};
+
+using Sheet = std::variant<std::monostate, views::Why, RecordSheet, KeysSheet>;
+
 struct Screen {
     Page page;
+    std::optional<Beside> beside;
     Tab tab{Tab::none};
     bool can_go_back{false};
     base::Message status;  // "no signal · saved", top right
     std::vector<Notice> notices;
     std::vector<views::Why> whys;  // what OpenWhy points into
-    std::variant<std::monostate, views::Why, RecordSheet> sheet;
+    Sheet sheet;
     ThemeChoice theme{ThemeChoice::system};
     bool read_only{false};
+    bool single_keys{true};
     std::uint64_t revision{0};  // changes whenever anything here does
 };
 

@@ -109,6 +109,7 @@ inline constexpr float chip_radius = 13;
 inline constexpr float over_radius = 4;
 inline constexpr float tight_radius = 6;
 inline constexpr float field_radius = 10;
+inline constexpr float sheet_radius = 20;
 inline constexpr float bar_radius = 4;
 inline constexpr float bar_height = 8;
 inline constexpr float stroke = 1;
@@ -121,6 +122,7 @@ inline constexpr float focus = 3;
 namespace target {
 inline constexpr float least = 48;
 inline constexpr float primary = 56;
+inline constexpr float button_least = 88;  // wide
 inline constexpr float pad_key = 56;
 inline constexpr float tab_bar = 64;
 inline constexpr float header = 60;
@@ -129,17 +131,29 @@ inline constexpr float apart = 8;
 
 /// How the page is divided, CSS pixels.
 namespace page {
-inline constexpr float wide_from = 900;  // a rail at the left in place of the bar of tabs
-inline constexpr float rail = 208;
+inline constexpr float layout_least = 240;  // with the largest text on a narrow page
+inline constexpr float wide_from = 900;     // a rail at the left in place of the bar of tabs
+inline constexpr float rail = 176;
+inline constexpr float rail_tight = 148;  // under this width of the page
+inline constexpr float rail_tight_below = 1180;
+inline constexpr float rail_low = 112;  // on a phone that lies on its side
+inline constexpr float list_share = 0.36F;  // of what the rail leaves, between the next two
+inline constexpr float list_least = 320;
+inline constexpr float list_most = 420;
+inline constexpr float side_sheet = 460;
+inline constexpr float sheet_most = 0.85F;  // of the page's height
+inline constexpr float sheet_least = 200;
 inline constexpr float column_most = 680;   // a column of words and a picture
 inline constexpr float reading_most = 520;  // a column of words alone, forms
-inline constexpr float half = 0.5F;         // shares of two columns
+inline constexpr float lean_middle = 0.5F;  // a column in its pane
+inline constexpr float lean_left = 0.12F;
+inline constexpr float half = 0.5F;  // shares of two columns
 inline constexpr float figures_share = 0.42F;
 inline constexpr float foot_most = 520;     // what is fixed at the bottom
 inline constexpr float pad_most = 840;      // the reading and its pad side by side
-inline constexpr float spread_most = 1160;  // cards side by side
+inline constexpr float spread_most = 1160;  // two columns of cards and pictures
 inline constexpr float card_least = 340;    // two cards stand side by side when each has this much
-inline constexpr float two_columns_from = 720;
+inline constexpr float two_columns_from = 640;
 inline constexpr float pad_needs = 680;  // less height than this: the pad goes without tabs
 inline constexpr float low_below = 520;  // too low for what is fixed at the bottom
 /// How many cards stand side by side.

@@ -140,7 +140,7 @@ export class App {
   wheel(x, y, delta_x, delta_y) {
     this.program._tc_wheel(x, y, delta_x, delta_y);
   }
-  /** @param {number} key */
+  /** @param {number} key one of Key, or the code of an ASCII character from 32 on */
   key(key) {
     this.program._tc_key(key);
   }

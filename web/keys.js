@@ -11,8 +11,10 @@ const numbers = /** @type {const} */ ({
   PageDown: 8,
   Home: 9,
   End: 10,
-  '?': 11,
+  Backspace: 11,
 });
+/** Characters that are keys of the number pad or shortcuts; a capital means its small letter. */
+const signs = '0123456789.,lae?';
 
 /** @param {string} key @returns {key is keyof typeof numbers} */
 const isOurs = (key) => key in numbers;
@@ -24,7 +26,9 @@ const isOurs = (key) => key in numbers;
 export function listenToKeys(app, before) {
   window.addEventListener('keydown', (event) => {
     if (event.isComposing || event.ctrlKey || event.metaKey || event.altKey) return;
-    if (!isOurs(event.key)) return;
+    const sign = event.key.length === 1 ? event.key.toLowerCase() : '';
+    const typed = sign !== '' && signs.includes(sign);
+    if (event.defaultPrevented || (!typed && !isOurs(event.key))) return;
     const target = /** @type {Element} */ (event.target);
     if (target.closest('#field, #trouble')) return;
     // A focused button of the mirror answers these two by itself.
@@ -32,6 +36,8 @@ export function listenToKeys(app, before) {
     if (focused && (event.key === 'Enter' || event.key === ' ')) return;
     event.preventDefault();
     before();
-    app.key(numbers[event.key]);
+    // A comma is the decimal sign where people write one.
+    if (typed) app.key((sign === ',' ? '.' : sign).charCodeAt(0));
+    else if (isOurs(event.key)) app.key(numbers[event.key]);
   });
 }

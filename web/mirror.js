@@ -21,6 +21,9 @@ const shapes = /** @type {Record<string, { tag: string, role?: string }>} */ ({
 /** Roles whose name is their text; the others are labelled. */
 const texts = new Set(['heading', 'text', 'button', 'link', 'tab', 'choice', 'status', 'alert']);
 
+/** @type {Record<string, number>} */
+const steps = { ArrowUp: -1, ArrowLeft: -1, ArrowDown: 1, ArrowRight: 1 };
+
 /** @param {Element} element @param {string} name @param {string | undefined} value */
 function setAttribute(element, name, value) {
   if (value === undefined) element.removeAttribute(name);
@@ -43,6 +46,7 @@ export class Mirror {
     root.addEventListener('keydown', (event) => {
       const field = /** @type {Element} */ (event.target).getAttribute('role') === 'textbox';
       if (field && (event.key === 'Enter' || event.key === ' ')) this.act(event);
+      if (event.key in steps) this.step(event);
     });
     root.addEventListener('focusin', (event) => this.focused(event.target));
     root.addEventListener('focusout', (event) => {
@@ -56,6 +60,22 @@ export class Mirror {
     if (!(from instanceof HTMLElement) || from.getAttribute('aria-disabled') === 'true') return;
     event.preventDefault();
     this.told.activate(from.dataset['id'] ?? '');
+  }
+
+  /**
+   * Arrows move among the items of a list, the choices and the tabs.
+   * @param {KeyboardEvent} event
+   */
+  step(event) {
+    const from = /** @type {Element} */ (event.target).closest('[data-id]');
+    const kind = from?.closest('li') ? 'li > [data-id]' : `[role=${from?.getAttribute('role')}]`;
+    if (from === null || !['li > [data-id]', '[role=radio]', '[role=tab]'].includes(kind)) return;
+    const group = from.closest('ul, [role=tablist]') ?? this.root;
+    const all = [...group.querySelectorAll(kind)];
+    const next = all[all.indexOf(from) + (steps[event.key] ?? 0)];
+    if (!(next instanceof HTMLElement)) return;
+    event.preventDefault();
+    next.focus({ preventScroll: true });
   }
 
   /** @param {EventTarget | null} target */
@@ -201,6 +221,8 @@ class Places {
     setAttribute(element, 'aria-checked', node.r === 'choice' ? String(state) : undefined);
     setAttribute(element, 'aria-selected', node.r === 'tab' ? String(state) : undefined);
     setAttribute(element, 'aria-disabled', node.off === 1 ? 'true' : undefined);
+    const chosen = node.r === 'list_item' && node.v === 'current';
+    setAttribute(element, 'aria-current', chosen ? 'true' : undefined);
     setAttribute(element, 'aria-modal', node.r === 'dialog' ? 'true' : undefined);
     setAttribute(element, 'tabindex', field ? '0' : undefined);
     // Under a sheet the page neither speaks nor takes the focus.

@@ -27,8 +27,9 @@ export function keepSetting(name, value) {
 /** What the page itself takes up: the colours of the real field and of the browser's bars. */
 /** @param {string} name @param {string} value */
 export function show(name, value) {
-  if (name !== 'theme') return;
   const root = document.documentElement;
+  if (name === 'text_size') root.style.setProperty('--text-size', String(Number(value) / 100));
+  if (name !== 'theme') return;
   root.dataset['theme'] = value;
   const paper = getComputedStyle(root).getPropertyValue('--paper').trim();
   for (const element of document.querySelectorAll('meta[name=theme-color]')) {

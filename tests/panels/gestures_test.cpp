@@ -160,3 +160,40 @@ TEST_CASE("a pointer the system takes away taps nothing", "[canvas][gestures]") 
     CHECK(gestures.pointer({PointerPhase::cancel, 1, 50, 60, 10, touch}).kind == Kind::cancel);
     CHECK(gestures.pointer({up, 1, 50, 60, 20, touch}).kind == Kind::none);
 }
+
+TEST_CASE("two fingers that both move pinch; a palm that rests does not", "[canvas][gestures]") {
+    Gestures gestures;
+    (void)gestures.pointer({down, 1, 100, 300, 0, touch});
+    CHECK(gestures.pointer({down, 2, 200, 300, 5, touch}).kind == Kind::none);
+    CHECK(gestures.pointer({move, 2, 210, 300, 10, touch}).kind == Kind::none);
+    const Gesture begun = gestures.pointer({move, 1, 90, 300, 12, touch});
+    CHECK(begun.kind == Kind::pinch);
+    CHECK(begun.spread == Catch::Approx(1.2));
+    const Gesture wider = gestures.pointer({move, 2, 240, 300, 20, touch});
+    CHECK(wider.kind == Kind::pinch);
+    CHECK(wider.spread == Catch::Approx(1.5));
+    // What is left of it neither scrolls nor taps.
+    (void)gestures.pointer({up, 2, 240, 300, 30, touch});
+    CHECK(gestures.pointer({move, 1, 90, 200, 40, touch}).kind == Kind::none);
+    CHECK(gestures.pointer({up, 1, 90, 200, 50, touch}).kind == Kind::cancel);
+
+    Gestures palm;
+    (void)palm.pointer({down, 1, 100, 300, 0, touch});
+    (void)palm.pointer({down, 2, 250, 700, 5, touch});
+    (void)palm.pointer({move, 2, 252, 701, 8, touch});
+    CHECK(palm.pointer({move, 1, 100, 280, 12, touch}).kind == Kind::scroll);
+}
+
+TEST_CASE("a second finger beside a tap or a scroll changes neither", "[canvas][gestures]") {
+    Gestures gestures;
+    (void)gestures.pointer({down, 1, 100, 300, 0, touch});
+    (void)gestures.pointer({down, 2, 200, 300, 5, touch});
+    CHECK(gestures.pointer({up, 1, 100, 300, 50, touch}).kind == Kind::tap);
+
+    Gestures scrolling;
+    (void)scrolling.pointer({down, 1, 100, 300, 0, touch});
+    (void)scrolling.pointer({move, 1, 100, 260, 10, touch});
+    (void)scrolling.pointer({down, 2, 200, 300, 15, touch});
+    (void)scrolling.pointer({move, 2, 260, 300, 20, touch});
+    CHECK(scrolling.pointer({move, 1, 100, 240, 25, touch}).kind == Kind::scroll);
+}

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <set>
 #include <string>
+#include <utility>
 
 using namespace twoclocks::canvas;
 using support::CanvasPage;
@@ -18,7 +19,15 @@ struct Size {
     float height;
 };
 
-constexpr Size sizes[] = {{320, 568}, {390, 844}, {844, 390}, {900, 700}, {1280, 800}, {1600, 900}};
+// The first two are phones of 320 and 390 px with the largest text they can show.
+constexpr Size sizes[] = {{240, 427},
+                          {240, 519},
+                          {320, 568},
+                          {390, 844},
+                          {844, 390},
+                          {900, 700},
+                          {1280, 800},
+                          {1600, 900}};
 constexpr float whole = 0.01F;  // a pixel is a pixel to within float rounding
 
 bool overlap(const Rect& one, const Rect& other, float slack) {
@@ -43,7 +52,12 @@ template <class Check>
 void on_every_page(Check check) {
     for (const Size size : sizes) {
         CanvasPage page{size.width, size.height};
-        for (const samples::Sample& sample : samples::every_screen()) {
+        std::vector<samples::Sample> every = samples::every_screen();
+        if (size.width >= page::wide_from) {
+            for (samples::Sample& pair : samples::every_pair())
+                every.push_back(std::move(pair));
+        }
+        for (const samples::Sample& sample : every) {
             for (const Look look : {Look::paper, Look::sun}) {
                 page.memory().offsets.clear();
                 (void)page.lay_out(sample.screen, look);

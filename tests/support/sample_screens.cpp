@@ -225,6 +225,7 @@ std::vector<Sample> every_screen() {
             {"wrong_form", wrong_form()},
             {"why", why()},
             {"record", record()},
+            {"keys", keys()},
             {"notices", notices()}};
 }
 

@@ -32,9 +32,12 @@ struct Sample {
 [[nodiscard]] Screen why();
 [[nodiscard]] Screen record();
 [[nodiscard]] Screen notices();
+[[nodiscard]] Screen keys();
 
 /// One of each, with its name.
 [[nodiscard]] std::vector<Sample> every_screen();
+/// What a page of two panes shows.
+[[nodiscard]] std::vector<Sample> every_pair();
 
 // Parts, shared by the files that make the screens.
 [[nodiscard]] base::Message told(std::string words);

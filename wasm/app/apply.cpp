@@ -124,7 +124,9 @@ struct Apply {
     void operator()(const intent::CloseSheet&) const { in.host.go_back(); }
 
     void operator()(const intent::AnswerQuestion& intent) const {
-        const views::Assessed* aircraft = in.assessed(in.here().subject);
+        if (in.dirty) in.make_screen();
+        const auto* shown = std::get_if<views::AircraftView>(&in.screen.page);
+        const views::Assessed* aircraft = shown == nullptr ? nullptr : in.assessed(shown->id);
         if (aircraft == nullptr || intent.question < 0 || intent.side < 0 || !in.pending.empty())
             return;
         const auto& questions = aircraft->state.questions;
@@ -163,6 +165,19 @@ struct Apply {
     void operator()(const intent::SetTheme& intent) const {
         in.theme = intent.theme;
         in.host.keep_setting("theme", theme_name(intent.theme));
+    }
+
+    void operator()(const intent::SetTextSize& intent) const {
+        in.text_percent = text_size_near(intent.percent);
+        in.host.keep_setting("text_size", std::to_string(in.text_percent));
+    }
+
+    void operator()(const intent::OpenKeys&) const { open_sheet(KeysSheet{in.single_keys}); }
+
+    void operator()(const intent::SetSingleKeys& intent) const {
+        in.single_keys = intent.on;
+        in.host.keep_setting("keys", intent.on ? "on" : "off");
+        open_sheet(KeysSheet{intent.on});
     }
 
     void operator()(const intent::AcceptCaution&) const {
@@ -237,6 +252,12 @@ void AppState::Inside::open(Place place) {
     const bool failed = std::any_of(
         notices.begin(), notices.end(), [](const Notice& notice) { return notice.urgent; });
     if (!failed) notices.clear();
+    // Beside a list the next choice takes the place of the last one: one Back leads out.
+    const bool beside = two_panes && place.kind == here().kind && place.kind != Place::Kind::form;
+    if (beside) {
+        here() = place;
+        return;
+    }
     places.push_back(place);
     host.push_page();
 }

@@ -48,11 +48,14 @@ struct AppState::Inside {
     std::int64_t wall_ms{0};
     base::Date today;
     bool is_loaded{false};
+    bool two_panes{false};
     bool is_online{true};
     bool is_read_only{false};
     bool caution_accepted{false};
     bool has_new_version{false};
     ThemeChoice theme{ThemeChoice::system};
+    std::int32_t text_percent{text_sizes.front()};
+    bool single_keys{true};  // letters without a modifier are shortcuts
     std::string last_export;
 
     // --- what is recorded, and what follows from it
@@ -64,7 +67,7 @@ struct AppState::Inside {
     PadDraft pad;
     Form form;
     std::optional<Import> import;
-    std::variant<std::monostate, views::Why, RecordSheet> sheet;
+    Sheet sheet;
     std::vector<Notice> notices;
 
     // --- what is being saved

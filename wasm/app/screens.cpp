@@ -2,6 +2,7 @@
 #include "wasm/app/inside.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/journal.hpp"
@@ -53,6 +54,7 @@ using Inside = AppState::Inside;
         page.batches.push_back(batch_view(batch));
     if (in.import) page.preview = in.import->preview;
     page.theme = in.theme;
+    page.text_percent = in.text_percent;
     page.storage = {Word::files_kept, {}};
     const std::string& author = in.signer.author();
     page.author = author.empty() ? base::Message{Word::files_unsigned, {}}
@@ -63,6 +65,54 @@ using Inside = AppState::Inside;
 [[nodiscard]] std::string registration_of(const Inside& in, base::Id aircraft) {
     const views::Assessed* found = in.assessed(aircraft);
     return found == nullptr ? std::string{} : found->state.registration;
+}
+
+/// Where the person is; for a form, where it was opened from.
+[[nodiscard]] const Place& ground_of(const Inside& in) {
+    std::size_t last = in.places.size() - 1;
+    while (last > 0 && in.places[last].kind == Place::Kind::form)
+        --last;
+    return in.places[last];
+}
+
+/// The list a page was chosen from; none for a page that was not chosen from one.
+[[nodiscard]] std::optional<Beside> beside_of(Inside& in) {
+    const Place& here = ground_of(in);
+    const bool form = in.here().kind == Place::Kind::form;
+    if (!in.caution_accepted || in.fleet.empty()) return std::nullopt;
+    switch (here.kind) {
+        case Place::Kind::fleet: {
+            views::FleetView fleet = views::make_fleet_view(in.fleet_list());
+            const base::Id first = fleet.cards.front().id;
+            return Beside{std::move(fleet), form ? in.form.aircraft : first};
+        }
+        case Place::Kind::aircraft:
+            return Beside{views::make_fleet_view(in.fleet_list()), here.subject};
+        case Place::Kind::log:
+        case Place::Kind::pad:
+            return Beside{log_page(in), here.subject};
+        case Place::Kind::history: {
+            const auto* record = std::get_if<RecordSheet>(&in.sheet);
+            const base::Id open = record == nullptr ? base::Id{} : record->row.fact;
+            return Beside{views::make_history_view(
+                              in.ledger.visible(), here.subject, registration_of(in, here.subject)),
+                          form ? in.form.subject : open};
+        }
+        case Place::Kind::files:
+        case Place::Kind::form:
+            return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+/// What stands right of a list from which nothing was chosen by hand.
+[[nodiscard]] Page page_beside(const Inside& in, const Beside& beside) {
+    if (const auto* fleet = std::get_if<views::FleetView>(&beside.list)) {
+        return views::make_aircraft_view(*in.assessed(fleet->cards.front().id));
+    }
+    if (const auto* record = std::get_if<RecordSheet>(&in.sheet)) return *record;
+    const bool log = std::holds_alternative<LogPage>(beside.list);
+    return NothingChosenPage{{log ? Word::log_choose : Word::history_choose, {}}};
 }
 
 [[nodiscard]] Page page_of(Inside& in) {
@@ -92,7 +142,8 @@ using Inside = AppState::Inside;
 }
 
 [[nodiscard]] Tab tab_of(const Inside& in) {
-    switch (in.places.back().kind) {
+    // On a small screen a form has the page for itself; beside a list the tabs have room.
+    switch (in.two_panes ? ground_of(in).kind : in.places.back().kind) {
         case Place::Kind::fleet:
         case Place::Kind::aircraft:
             return Tab::fleet;
@@ -125,7 +176,11 @@ FormContext AppState::Inside::form_context() const {
 void AppState::Inside::make_screen() {
     const std::uint64_t revision = screen.revision + 1;
     screen = {};
-    screen.page = page_of(*this);
+    if (two_panes) screen.beside = beside_of(*this);
+    const Place::Kind kind = here().kind;
+    const bool chosen = kind == Place::Kind::aircraft || kind == Place::Kind::pad ||
+                        kind == Place::Kind::form || !screen.beside;
+    screen.page = chosen ? page_of(*this) : page_beside(*this, *screen.beside);
     screen.tab = caution_accepted ? tab_of(*this) : Tab::none;
     screen.can_go_back = places.size() > 1;
     screen.status = status_of(*this);
@@ -138,8 +193,9 @@ void AppState::Inside::make_screen() {
     }
     if (const auto* aircraft = std::get_if<views::AircraftView>(&screen.page))
         screen.whys = views::whys_of(*aircraft);
-    screen.sheet = sheet;
+    if (!std::holds_alternative<RecordSheet>(screen.page)) screen.sheet = sheet;
     screen.theme = theme;
+    screen.single_keys = single_keys;
     screen.read_only = is_read_only;
     screen.revision = revision;
     dirty = false;

@@ -178,6 +178,20 @@ class Files {
         if (chosen >= 0) {
             answer_ = intent::SetTheme{looks[static_cast<std::uint32_t>(chosen)].choice};
         }
+        ui_.gap(space::wide);
+        words(
+            Type::body_strong, Tone::ink, {Word::text_size, {base::whole_arg(view_.text_percent)}});
+        words(Type::small, Tone::soft, {Word::text_pinch, {}});
+        ui_.gap(space::small);
+        const std::int32_t size = view_.text_percent;
+        const std::int32_t pressed =
+            button_row(ui_,
+                       {{"text-smaller", ui_.say(Word::text_smaller), size > text_sizes.front()},
+                        {"text-larger", ui_.say(Word::text_larger), size < text_sizes.back()},
+                        {"keys", ui_.say(Word::keys_title)}});
+        if (pressed == 0) answer_ = intent::SetTextSize{text_size_beside(size, -1)};
+        if (pressed == 1) answer_ = intent::SetTextSize{text_size_beside(size, 1)};
+        if (pressed == 2) answer_ = intent::OpenKeys{};
         ui_.gap(space::base);
     }
 

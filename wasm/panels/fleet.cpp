@@ -32,18 +32,21 @@ Answer empty_fleet(Ui& ui, const Rect& area) {
     return answer;
 }
 
-void cards(Ui& ui, const views::FleetView& view, Answer& answer) {
+void cards(Ui& ui, const views::FleetView& view, ListPane pane, Answer& answer) {
     const auto at = [&](std::int32_t index) -> const views::AircraftCard& {
         return view.cards[static_cast<std::uint32_t>(index)];
     };
     const std::int32_t across = page::columns_in(ui.width());
+    const std::int32_t shown =
+        place_in(view.cards, [&](const auto& card) { return card.id == pane.chosen; });
     windowed_list(
         ui,
         {"fleet",
          ui.say(Word::fleet_list),
          static_cast<std::int32_t>(view.cards.size()),
          across,
-         space::middle},
+         space::middle,
+         shown},
         {[&](std::int32_t index, float width) { return fleet_card_height(ui, at(index), width); },
          [&](const ListItem& item, const Rect& box) {
              if (fleet_card(ui, at(item.index), item, box)) {
@@ -54,15 +57,16 @@ void cards(Ui& ui, const views::FleetView& view, Answer& answer) {
 
 }  // namespace
 
-Answer fleet_panel(Ui& ui, const Rect& area, const views::FleetView& view) {
+Answer fleet_panel(Ui& ui, const Rect& area, const views::FleetView& view, ListPane pane) {
     if (view.cards.empty()) return empty_fleet(ui, area);
     Answer answer;
     page_body(
         ui,
         area,
-        {"fleet", target::primary},
+        // The page beside has its own way to log a reading.
+        {"fleet", pane.beside ? 0 : target::primary},
         [&] {
-            cards(ui, view, answer);
+            cards(ui, view, pane, answer);
             if (view.has_demo) {
                 ui.gap(space::middle);
                 paragraph(ui, Type::small_strong, Tone::ink, ui.say(Word::fleet_invented_note));
@@ -71,7 +75,7 @@ Answer fleet_panel(Ui& ui, const Rect& area, const views::FleetView& view) {
             if (button_row(ui, {{"add-aircraft", ui.say(Word::button_add_aircraft)}}) == 0) {
                 answer = intent::OpenForm{FormKind::new_aircraft, {}};
             }
-            caution_line(ui);
+            if (!pane.beside) caution_line(ui);
         },
         [&] {
             if (primary_button(ui, "log-reading", ui.say(Word::button_log_reading))) {

@@ -8,7 +8,7 @@
 
 namespace twoclocks::canvas {
 
-Answer history_panel(Ui& ui, const Rect& area, const views::HistoryView& view) {
+Answer history_panel(Ui& ui, const Rect& area, const views::HistoryView& view, ListPane pane) {
     Answer answer;
     const auto at = [&](std::int32_t index) -> const views::HistoryRow& {
         return view.rows[static_cast<std::uint32_t>(index)];
@@ -22,13 +22,15 @@ Answer history_panel(Ui& ui, const Rect& area, const views::HistoryView& view) {
     };
     const auto count = static_cast<std::int32_t>(view.rows.size());
     const std::string name = ui.say(base::Word::history_list);
+    const std::int32_t shown =
+        place_in(view.rows, [&](const auto& row) { return row.fact == pane.chosen; });
     page_body(ui, area, {"history-" + view.registration}, [&] {
         if (view.rows.empty()) {
             ui.gap(space::base);
             paragraph(ui, Type::body, Tone::soft, ui.say(base::Word::history_empty));
         }
-        windowed_list(ui, {"history", name, count, 1, target::apart}, {height, draw});
-        caution_line(ui);
+        windowed_list(ui, {"history", name, count, 1, target::apart, shown}, {height, draw});
+        if (!pane.beside) caution_line(ui);
     });
     return answer;
 }

@@ -29,7 +29,10 @@ void no_choice(Ui& ui, Answer& answer) {
     }
 }
 
-void choices_list(Ui& ui, const std::vector<views::LogView>& choices, Answer& answer) {
+void choices_list(Ui& ui,
+                  const std::vector<views::LogView>& choices,
+                  ListPane pane,
+                  Answer& answer) {
     const auto at = [&](std::int32_t index) -> const views::LogView& {
         return choices[static_cast<std::uint32_t>(index)];
     };
@@ -41,19 +44,24 @@ void choices_list(Ui& ui, const std::vector<views::LogView>& choices, Answer& an
         if (pressed) answer = intent::OpenPad{at(item.index).aircraft};
     };
     const auto count = static_cast<std::int32_t>(choices.size());
-    paragraph(ui, Type::body, Tone::soft, ui.say(Word::log_choose));
-    ui.gap(space::middle);
-    windowed_list(ui, {"log", ui.say(Word::log_choose), count, 1, target::apart}, {height, draw});
+    const std::int32_t shown =
+        place_in(choices, [&](const auto& view) { return view.aircraft == pane.chosen; });
+    if (!pane.beside) {
+        paragraph(ui, Type::body, Tone::soft, ui.say(Word::log_choose));
+        ui.gap(space::middle);
+    }
+    const std::string name = ui.say(Word::log_choose);
+    windowed_list(ui, {"log", name, count, 1, target::apart, shown}, {height, draw});
 }
 
-Answer choose(Ui& ui, const Rect& area, const std::vector<views::LogView>& choices) {
+Answer choose(Ui& ui, const Rect& area, const std::vector<views::LogView>& choices, ListPane pane) {
     Answer answer;
     page_body(ui, area, {"log"}, [&] {
         if (choices.empty())
             no_choice(ui, answer);
         else
-            choices_list(ui, choices, answer);
-        caution_line(ui);
+            choices_list(ui, choices, pane, answer);
+        if (!pane.beside) caution_line(ui);
     });
     return answer;
 }
@@ -96,7 +104,7 @@ Answer type_in(Ui& ui, const Rect& area, const LogPage::Pad& pad) {
     Answer answer;
     const auto left = [&] { reading(ui, pad, answer); };
     const auto right = [&] { keys(ui, pad, answer); };
-    if (area.width() - 2 * space::base >= page::two_columns_from) {
+    if (std::min(area.width() - 2 * space::base, ui.page_width()) >= page::two_columns_from) {
         page_body(ui, area, {"pad"}, [&] {
             ui.side_by_side(page::half, space::block, left, right);
             caution_line(ui);
@@ -113,8 +121,8 @@ Answer type_in(Ui& ui, const Rect& area, const LogPage::Pad& pad) {
 
 }  // namespace
 
-Answer log_panel(Ui& ui, const Rect& area, const LogPage& view) {
-    return view.pad ? type_in(ui, area, *view.pad) : choose(ui, area, view.choices);
+Answer log_panel(Ui& ui, const Rect& area, const LogPage& view, ListPane pane) {
+    return view.pad ? type_in(ui, area, *view.pad) : choose(ui, area, view.choices, pane);
 }
 
 }  // namespace twoclocks::canvas

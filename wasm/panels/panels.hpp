@@ -11,14 +11,29 @@ namespace twoclocks::canvas {
 
 using Answer = std::optional<Intent>;
 
+/// How a list stands on the page: alone, or beside the page of what was chosen from it.
+struct ListPane {
+    bool beside{false};
+    base::Id chosen;  // empty: none
+};
+
 [[nodiscard]] Answer welcome_panel(Ui& ui, const Rect& area);
-[[nodiscard]] Answer fleet_panel(Ui& ui, const Rect& area, const views::FleetView& view);
+[[nodiscard]] Answer fleet_panel(Ui& ui,
+                                 const Rect& area,
+                                 const views::FleetView& view,
+                                 ListPane pane = {});
 [[nodiscard]] Answer aircraft_panel(Ui& ui, const Rect& area, const views::AircraftView& view);
-[[nodiscard]] Answer log_panel(Ui& ui, const Rect& area, const LogPage& view);
-[[nodiscard]] Answer history_panel(Ui& ui, const Rect& area, const views::HistoryView& view);
+[[nodiscard]] Answer log_panel(Ui& ui, const Rect& area, const LogPage& view, ListPane pane = {});
+[[nodiscard]] Answer history_panel(Ui& ui,
+                                   const Rect& area,
+                                   const views::HistoryView& view,
+                                   ListPane pane = {});
 [[nodiscard]] Answer files_panel(Ui& ui, const Rect& area, const FilesPage& view);
 [[nodiscard]] Answer form_panel(Ui& ui, const Rect& area, const FormPage& view);
+[[nodiscard]] Answer record_panel(Ui& ui, const Rect& area, const RecordSheet& record);
+[[nodiscard]] Answer nothing_chosen_panel(Ui& ui, const Rect& area, const NothingChosenPage& page);
 [[nodiscard]] Answer why_sheet(Ui& ui, const views::Why& why);
+[[nodiscard]] Answer keys_sheet(Ui& ui, const KeysSheet& keys);
 [[nodiscard]] Answer record_sheet(Ui& ui, const RecordSheet& record);
 
 }  // namespace twoclocks::canvas

@@ -248,7 +248,7 @@ EMSCRIPTEN_KEEPALIVE void tc_wheel(float x, float y, float delta_x, float delta_
     app().wheel(x, y, delta_x, delta_y);
 }
 EMSCRIPTEN_KEEPALIVE void tc_key(int key) {
-    app().key(static_cast<Key>(key));
+    app().key_or_sign(key);
 }
 EMSCRIPTEN_KEEPALIVE void tc_activate(char* id, Length length) {
     app().activate(Given{id, length}.text());

@@ -76,18 +76,18 @@ std::string pixels(float value) {
     return std::to_string(std::lround(value));
 }
 
-void write_box(std::string& out, const Rect& box) {
-    out += ",\"b\":[" + pixels(box.left) + ',' + pixels(box.top) + ',' + pixels(box.width()) + ',' +
-           pixels(box.height()) + ']';
+void write_box(std::string& out, const Rect& box, float scale) {
+    out += ",\"b\":[" + pixels(box.left * scale) + ',' + pixels(box.top * scale) + ',' +
+           pixels(box.width() * scale) + ',' + pixels(box.height() * scale) + ']';
 }
 
-void write_node(std::string& out, const Node& node) {
+void write_node(std::string& out, const Node& node, float scale) {
     out += "{\"r\":";
     write_text(out, name_of(node.role));
     if (!node.id.empty()) write_field(out, "id", node.id);
     if (!node.name.empty()) write_field(out, "n", node.name);
     if (!node.value.empty() || node.role == Role::field) write_field(out, "v", node.value);
-    write_box(out, node.box);
+    write_box(out, node.box, scale);
     if (!node.enabled) write_number(out, "off", 1);
     if (node.level > 0) write_number(out, "l", node.level);
     if (node.layer > 0) write_number(out, "y", node.layer);
@@ -147,11 +147,11 @@ void Scene::move_focus(int step) {
     focus_ = std::string{order[static_cast<std::uint32_t>(next)]};
 }
 
-std::string Scene::json() const {
+std::string Scene::json(float scale) const {
     std::string out = "[";
     for (const Node& node : nodes_) {
         if (out.size() > 1) out += ',';
-        write_node(out, node);
+        write_node(out, node, scale);
     }
     out += ']';
     return out;

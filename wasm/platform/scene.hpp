@@ -15,7 +15,19 @@
 namespace twoclocks::canvas {
 
 enum class Role : std::uint8_t {
-    heading, text, button, link, tab, field, list, list_item, choice, status, alert, image, dialog
+    heading,
+    text,
+    button,
+    link,
+    tab,
+    field,
+    list,
+    list_item,
+    choice,
+    status,
+    alert,
+    image,
+    dialog
 };
 
 struct Rect {
@@ -23,26 +35,29 @@ struct Rect {
     float top{0};
     float right{0};
     float bottom{0};
+
     [[nodiscard]] bool contains(float x, float y) const {
         return x >= left && x < right && y >= top && y < bottom;
     }
+
     [[nodiscard]] float width() const { return right - left; }
+
     [[nodiscard]] float height() const { return bottom - top; }
 };
 
 struct Node {
     Role role{Role::text};
-    std::string id;      // unique on the page for what can be activated, else empty
-    std::string name;    // accessible name
-    std::string value;   // of a field; state of a choice ("on") or tab ("current")
-    Rect box;            // whole box, CSS pixels
-    Rect visible;        // box cut by the scroll region it is in; empty when scrolled out of sight
+    std::string id;     // unique on the page for what can be activated, else empty
+    std::string name;   // accessible name
+    std::string value;  // of a field; state of a choice ("on") or tab ("current")
+    Rect box;           // whole box, CSS pixels
+    Rect visible;       // box cut by the scroll region it is in; empty when scrolled out of sight
     bool enabled{true};
-    std::int32_t level{0};      // of a heading
-    std::int32_t layer{0};      // 0 page, 1 sheet: the highest layer on screen takes all taps
-    std::int32_t set_size{0};   // of a list item in a long list, else 0
-    std::int32_t position{0};   // 1-based in its list
-    std::int32_t parent{-1};    // index of the list or dialog it stands in
+    std::int32_t level{0};     // of a heading
+    std::int32_t layer{0};     // 0 page, 1 sheet: the highest layer on screen takes all taps
+    std::int32_t set_size{0};  // of a list item in a long list, else 0
+    std::int32_t position{0};  // 1-based in its list
+    std::int32_t parent{-1};   // index of the list or dialog it stands in
 };
 
 /// The nodes of one frame, and what was activated since the last.
@@ -51,22 +66,32 @@ class Scene {
     void begin();
     /// Adds a node and returns its index.
     std::int32_t add(Node node);
+
     void open_group(std::int32_t index) { group_ = index; }
+
     void close_group() { group_ = -1; }
+
     void set_layer(std::int32_t layer) { layer_ = layer; }
+
     [[nodiscard]] const std::vector<Node>& nodes() const { return nodes_; }
+
     /// Topmost enabled node that can be activated under a point, -1 if none.
     [[nodiscard]] std::int32_t hit(float x, float y) const;
+
     /// Marks a node as activated: the widget with this id returns true in the next frame, once.
     void activate(std::string_view id) { pending_ = id; }
+
     [[nodiscard]] bool take(std::string_view id);
     /// Keyboard focus moves through nodes that can be activated, in order; empty is none.
     void move_focus(int step);
+
     [[nodiscard]] const std::string& focus() const { return focus_; }
+
     void set_focus(std::string_view id) { focus_ = id; }
-    /// The mirror's JSON: [{"r":role,"id":…,"n":name,"v":value,"b":[x,y,w,h],…}], only
-    /// set fields.
-    [[nodiscard]] std::string json() const;
+
+    /// The mirror's JSON, boxes times `scale`:
+    /// [{"r":role,"id":…,"n":name,"v":value,"b":[x,y,w,h],…}], only set fields.
+    [[nodiscard]] std::string json(float scale = 1) const;
 
   private:
     std::vector<Node> nodes_;

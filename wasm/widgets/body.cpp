@@ -3,16 +3,11 @@
 #include <algorithm>
 
 namespace twoclocks::canvas {
-namespace {
-
-/// The part of `area` that words stand in.
-Rect column_in(const Rect& area, float width_most) {
-    const float width = std::min(area.width() - 2 * space::base, width_most);
-    const float left = area.left + (area.width() - width) / 2;
+Rect column_in(const Ui& ui, const Rect& area) {
+    const float width = std::min(area.width() - 2 * space::base, ui.page_width());
+    const float left = area.left + (area.width() - width) * ui.page_lean();
     return {left, area.top, left + width, area.bottom};
 }
-
-}  // namespace
 
 void page_body(Ui& ui,
                const Rect& area,
@@ -22,7 +17,7 @@ void page_body(Ui& ui,
     const bool fixed = spec.foot_height > 0 && !ui.frame().low();
     const float foot_space = fixed ? spec.foot_height + 2 * space::middle : 0;
     const Rect scrolled{area.left, area.top, area.right, area.bottom - foot_space};
-    const Rect column = column_in(area, ui.page_width());
+    const Rect column = column_in(ui, area);
     ui.scroll(spec.key, scrolled, [&] {
         const Column whole = ui.column();
         ui.use({column.left, column.width(), whole.y + space::tight});

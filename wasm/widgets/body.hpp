@@ -9,6 +9,9 @@
 
 namespace twoclocks::canvas {
 
+/// The part of `area` that words stand in.
+[[nodiscard]] Rect column_in(const Ui& ui, const Rect& area);
+
 struct BodySpec {
     std::string key;       // its scroll position is kept under this name
     float foot_height{0};  // 0: nothing fixed

@@ -133,9 +133,7 @@ float open_row_height(Ui& ui, const RowSpec& row, float width) {
 bool open_row(Ui& ui, const RowSpec& row, const Rect& box) {
     Pen& pen = ui.pen();
     const float inner = box.width() - 2 * space::base - space::wide;
-    pen.fill(box, Tone::card, shape::card_radius);
-    ui.press_mark(row.id, box, shape::card_radius);
-    pen.outline(box, Tone::line, shape::card_radius, shape::stroke);
+    list_item_ground(ui, row.item, row.id, box);
     const float top = box.top + (box.height() - row_words(ui, row, inner)) / 2;
     std::string spoken = row.title;
     ui.inside({box.left + space::base, top, box.left + space::base + inner, top}, [&] {
@@ -147,14 +145,7 @@ bool open_row(Ui& ui, const RowSpec& row, const Rect& box) {
     });
     const Point tip{box.right - space::base, box.top + box.height() / 2};
     pen.path({{tip.x - 6, tip.y - 6}, tip, {tip.x - 6, tip.y + 6}}, Tone::soft, 2);
-    Node node;
-    node.role = Role::list_item;
-    node.id = row.id;
-    node.name = spoken;
-    node.box = box;
-    node.set_size = row.item.set_size;
-    node.position = row.item.position;
-    return ui.active(std::move(node));
+    return list_item(ui, row.item, row.id, spoken, box);
 }
 
 }  // namespace twoclocks::canvas

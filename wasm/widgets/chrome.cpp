@@ -13,6 +13,7 @@ using base::Word;
 
 constexpr float tab_mark_width = 28;
 constexpr float tab_mark_height = 4;
+constexpr float rail_tabs_from = 84;
 
 struct TabSpec {
     Tab tab;
@@ -35,11 +36,12 @@ bool tab_pressed(Ui& ui, const TabSpec& tab, const Rect& box, bool current) {
     return ui.active(std::move(node));
 }
 
-void title_node(Ui& ui, const std::string& title, const Rect& box) {
+void title_node(Ui& ui, const HeaderSpec& header, const Rect& box) {
+    if (header.title.empty()) return;
     Node node;
     node.role = Role::heading;
-    node.level = 1;
-    node.name = title;
+    node.level = header.level;
+    node.name = header.title;
     node.box = box;
     ui.node(std::move(node));
 }
@@ -90,7 +92,7 @@ bool page_header(Ui& ui, const HeaderSpec& header) {
     const std::string shown = pen.shorten(type, header.title, title_room);
     const float y = top + (line - pen.line(type)) / 2;
     pen.text(type, Tone::ink, {left, y}, shown);
-    title_node(ui, header.title, {left, y, left + pen.width(type, shown), y + pen.line(type)});
+    title_node(ui, header, {left, y, left + pen.width(type, shown), y + pen.line(type)});
     const float base_line =
         below ? top + line - space::hair : top + (line - pen.line(Type::small)) / 2 + 3;
     status_text(ui, header.status, {ui.column().right(), base_line});
@@ -134,12 +136,15 @@ std::optional<Tab> tab_rail(Ui& ui, const Rect& box, Tab current) {
     pen.fill(box, Tone::card);
     pen.line(
         {box.right - 0.5F, box.top}, {box.right - 0.5F, box.bottom}, Tone::line, shape::stroke);
-    pen.text(Type::name,
-             Tone::ink,
-             {box.left + space::block, box.top + space::wide},
-             ui.say(Word::product_name));
+    const bool low = ui.frame().low();
+    if (!low) {
+        pen.text(Type::name,
+                 Tone::ink,
+                 {box.left + space::block, box.top + space::wide},
+                 ui.say(Word::product_name));
+    }
     std::optional<Tab> pressed;
-    float y = box.top + 84;
+    float y = box.top + ui.frame().safe_top + (low ? space::small : rail_tabs_from);
     for (const TabSpec& tab : tabs) {
         const bool on = tab.tab == current;
         const Rect cell{box.left + space::middle, y, box.right - space::middle, y + target::least};

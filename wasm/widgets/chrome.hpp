@@ -15,6 +15,7 @@ struct HeaderSpec {
     std::string title;
     std::string status;
     bool can_go_back{false};
+    std::int32_t level{1};  // of its heading
 };
 
 /// Title with a way back; fills the top of the column. True when Back was pressed.

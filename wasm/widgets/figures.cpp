@@ -3,6 +3,7 @@
 #include "wasm/widgets/text.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "engine/base/message_args.hpp"
 
@@ -104,6 +105,31 @@ std::int32_t figure_cells(Ui& ui, const std::vector<FigureSpec>& figures) {
     }
     ui.use({ui.left(), ui.width(), low});
     return tapped;
+}
+
+void pair_rows(Ui& ui, const std::vector<PairSpec>& rows) {
+    Pen& pen = ui.pen();
+    float left = 0;
+    for (const PairSpec& row : rows)
+        left = std::max(left, pen.width(Type::body_strong, row.left));
+    left = std::min(left, ui.width() * page::half);
+    for (const PairSpec& row : rows) {
+        const float room = ui.width() - left - space::base;
+        const float words = std::max(height_of(ui, Type::body_strong, row.left, left),
+                                     height_of(ui, Type::body, row.right, room));
+        const Rect box = ui.take(words + 2 * space::small);
+        pen.line({box.left, box.bottom}, {box.right, box.bottom}, Tone::line, shape::stroke);
+        const float top = box.top + space::small;
+        ui.inside({box.left, top, box.left + left, 0},
+                  [&] { quiet_paragraph(ui, Type::body_strong, Tone::ink, row.left); });
+        ui.inside({box.right - room, top, box.right, 0},
+                  [&] { quiet_paragraph(ui, Type::body, Tone::ink, row.right); });
+        Node node;
+        node.name = ui.say(
+            {base::Word::spoken_figure, {base::text_arg(row.left), base::text_arg(row.right)}});
+        node.box = box;
+        ui.node(std::move(node));
+    }
 }
 
 void clock_bar(Pen& pen, const Rect& row, const views::ClockView& clock, const BarSpec& spec) {

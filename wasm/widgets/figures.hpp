@@ -38,4 +38,12 @@ void clock_bar(Pen& pen, const Rect& row, const views::ClockView& clock, const B
 [[nodiscard]] Tone tone_of(views::Edge edge);
 [[nodiscard]] Tone fill_of(views::Edge edge);
 
+/// Two columns of words, lined between: what it is, and what it says. Spoken as one text each.
+struct PairSpec {
+    std::string left;
+    std::string right;
+};
+
+void pair_rows(Ui& ui, const std::vector<PairSpec>& rows);
+
 }  // namespace twoclocks::canvas

@@ -17,6 +17,7 @@ constexpr float bar_row = 23;
 constexpr float bar_least = 28;  // a shorter bar says nothing: the figure takes the line
 constexpr float narrow_card = 300;
 constexpr float narrow_box_width = 60;
+constexpr float words_only_card = 250;  // with the largest text the picture gives way
 
 /// Where the parts of a card go, worked out once for height and drawing alike.
 struct Parts {
@@ -34,7 +35,9 @@ Parts parts_of(Ui& ui, const views::AircraftCard& card, float width) {
     Parts parts;
     Pen& pen = ui.pen();
     parts.box_width = width < narrow_card ? narrow_box_width : small_box_width;
-    parts.words = width - 3 * padding - parts.box_width;
+    if (width < words_only_card) parts.box_width = 0;
+    const float picture = parts.box_width > 0 ? parts.box_width + padding : 0;
+    parts.words = width - 2 * padding - picture;
     parts.state = ui.say(card.state_word);
     parts.sentence = ui.say(card.sentence);
     parts.hours = ui.say(card.hours.left);
@@ -92,32 +95,25 @@ void words(Ui& ui, const views::AircraftCard& card, const Parts& parts) {
 }  // namespace
 
 float fleet_card_height(Ui& ui, const views::AircraftCard& card, float width) {
-    return std::max(small_box_height, parts_of(ui, card, width).words_height) + 2 * padding;
+    const Parts parts = parts_of(ui, card, width);
+    const float picture = parts.box_width > 0 ? small_box_height : 0;
+    return std::max(picture, parts.words_height) + 2 * padding;
 }
 
 bool fleet_card(Ui& ui, const views::AircraftCard& card, const ListItem& item, const Rect& box) {
     Pen& pen = ui.pen();
     const Parts parts = parts_of(ui, card, box.width());
     const std::string id = "aircraft-" + base::print_id(card.id);
-    pen.fill(box, Tone::card, shape::card_radius);
-    ui.press_mark(id, box, shape::card_radius);
-    pen.outline(box, Tone::line, shape::card_radius, shape::stroke);
+    list_item_ground(ui, item, id, box);
     const Rect picture{box.left + padding,
                        box.top + padding,
                        box.left + padding + parts.box_width,
                        box.top + padding + small_box_height};
-    if (ui.in_sight(box)) small_life_box(pen, card.box, picture);
+    if (parts.box_width > 0 && ui.in_sight(box)) small_life_box(pen, card.box, picture);
     const float top = box.top + std::max(padding, (box.height() - parts.words_height) / 2);
-    ui.inside({picture.right + padding, top, box.right - padding, 0},
+    ui.inside({box.right - padding - parts.words, top, box.right - padding, 0},
               [&] { words(ui, card, parts); });
-    Node node;
-    node.role = Role::list_item;
-    node.id = id;
-    node.name = spoken(ui, card, parts);
-    node.box = box;
-    node.set_size = item.set_size;
-    node.position = item.position;
-    return ui.active(std::move(node));
+    return list_item(ui, item, id, spoken(ui, card, parts), box);
 }
 
 }  // namespace twoclocks::canvas

@@ -88,26 +88,17 @@ float history_row_height(Ui& ui, const views::HistoryRow& row, float width) {
 }
 
 bool history_row(Ui& ui, const views::HistoryRow& row, const ListItem& item, const Rect& box) {
-    Pen& pen = ui.pen();
     const std::string id = "record-" + base::print_id(row.fact);
     const Lines lines = lines_of(ui, row, box.width() - 2 * space::base);
-    pen.fill(box, Tone::card, shape::card_radius);
-    ui.press_mark(id, box, shape::card_radius);
-    pen.outline(box, Tone::line, shape::card_radius, shape::stroke);
+    list_item_ground(ui, item, id, box);
     ui.inside({box.left + space::base, box.top + space::middle, box.right - space::base, 0},
               [&] { draw_lines(ui, row, lines); });
-    Node node;
-    node.role = Role::list_item;
-    node.id = id;
     const std::string what = lines.flags.empty() ? lines.what : lines.what + ", " + lines.flags;
-    node.name = ui.say({Word::spoken_row,
-                        {base::text_arg(lines.date),
-                         base::text_arg(what),
-                         base::text_arg(lines.detail + ". " + lines.told_by)}});
-    node.box = box;
-    node.set_size = item.set_size;
-    node.position = item.position;
-    return ui.active(std::move(node));
+    const std::string name = ui.say({Word::spoken_row,
+                                     {base::text_arg(lines.date),
+                                      base::text_arg(what),
+                                      base::text_arg(lines.detail + ". " + lines.told_by)}});
+    return list_item(ui, item, id, name, box);
 }
 
 }  // namespace twoclocks::canvas

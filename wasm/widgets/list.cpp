@@ -33,6 +33,27 @@ const ListMeasure& measure(Ui& ui, const ListSpec& spec, const ListRows& rows) {
 
 }  // namespace
 
+void list_item_ground(Ui& ui, const ListItem& item, std::string_view id, const Rect& box) {
+    ui.pen().fill(box, Tone::card, shape::card_radius);
+    ui.press_mark(id, box, shape::card_radius);
+    ui.pen().outline(box,
+                     item.chosen ? Tone::ink : Tone::line,
+                     shape::card_radius,
+                     item.chosen ? shape::chosen : shape::stroke);
+}
+
+bool list_item(Ui& ui, const ListItem& item, std::string id, std::string name, const Rect& box) {
+    Node node;
+    node.role = Role::list_item;
+    node.id = std::move(id);
+    node.name = std::move(name);
+    node.value = item.chosen ? "current" : "";
+    node.box = box;
+    node.set_size = item.set_size;
+    node.position = item.position;
+    return ui.active(std::move(node));
+}
+
 void windowed_list(Ui& ui, const ListSpec& spec, const ListRows& rows) {
     if (spec.items <= 0) return;
     const ListMeasure& kept = measure(ui, spec, rows);
@@ -57,7 +78,7 @@ void windowed_list(Ui& ui, const ListSpec& spec, const ListRows& rows) {
         const float left = ui.left() + static_cast<float>(i % spec.across) * (width + spec.between);
         const Rect box{left, row_top, left + width, row_bottom};
         ui.pen().mute(!ui.in_sight(box));
-        rows.draw({i, windowed ? spec.items : 0, windowed ? i + 1 : 0}, box);
+        rows.draw({i, windowed ? spec.items : 0, windowed ? i + 1 : 0, i == spec.chosen}, box);
     }
     ui.pen().mute(false);
     ui.scene().close_group();

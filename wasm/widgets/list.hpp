@@ -4,6 +4,8 @@
 
 #include "wasm/widgets/ui.hpp"
 
+#include <algorithm>
+#include <cstdint>
 #include <functional>
 #include <string>
 
@@ -17,13 +19,21 @@ struct ListSpec {
     std::int32_t items{0};
     std::int32_t across{1};  // items side by side
     float between{0};
+    std::int32_t chosen{-1};  // the item shown in the pane beside, -1 for none
 };
 
 struct ListItem {
     std::int32_t index{0};
     std::int32_t set_size{0};  // 0 in a short list
     std::int32_t position{0};
+    bool chosen{false};
 };
+
+/// Border of an item, and its node with what it says.
+[[nodiscard]] bool list_item(
+    Ui& ui, const ListItem& item, std::string id, std::string name, const Rect& box);
+/// What stands under an item: a card, and the mark of a finger.
+void list_item_ground(Ui& ui, const ListItem& item, std::string_view id, const Rect& box);
 
 struct ListRows {
     std::function<float(std::int32_t index, float width)> height;
@@ -32,5 +42,12 @@ struct ListRows {
 };
 
 void windowed_list(Ui& ui, const ListSpec& spec, const ListRows& rows);
+
+/// Where in a list something stands, -1 when it does not.
+template <class Rows, class Is>
+[[nodiscard]] std::int32_t place_in(const Rows& rows, Is is) {
+    const auto found = std::find_if(rows.begin(), rows.end(), is);
+    return found == rows.end() ? -1 : static_cast<std::int32_t>(found - rows.begin());
+}
 
 }  // namespace twoclocks::canvas

@@ -11,8 +11,6 @@ namespace {
 
 using base::Word;
 
-constexpr float sheet_radius = 20;
-
 /// Draws a notice's button in inverted colours.
 bool notice_button(Ui& ui, const std::string& id, const std::string& label, const Rect& box) {
     Pen& pen = ui.pen();
@@ -59,7 +57,8 @@ std::int32_t draw_notice(Ui& ui, const NoticeParts& parts, const Rect& box, bool
     for (std::uint32_t i = 0; i < parts.buttons.size(); ++i) {
         const ButtonSpec& button = parts.buttons[i];
         const float width =
-            std::max(88.0F, ui.pen().width(Type::body_strong, button.label) + 2 * space::base);
+            std::max(target::button_least,
+                     ui.pen().width(Type::body_strong, button.label) + 2 * space::base);
         const Rect at{
             x - width, box.bottom - space::middle - target::least, x, box.bottom - space::middle};
         if (notice_button(ui, button.id, button.label, at)) pressed = static_cast<std::int32_t>(i);
@@ -86,52 +85,80 @@ NoticePress notice_stack(Ui& ui, const std::vector<Notice>& notices, const Rect&
     return press;
 }
 
-bool sheet(Ui& ui, const std::string& title, const std::function<void()>& draw) {
-    Pen& pen = ui.pen();
+namespace {
+
+/// Where a sheet lies: at the right of a wide page, so that what it explains stays in sight; from
+/// below on a narrow one, as tall as its words were in the last frame, to most of the page.
+Rect sheet_box(const Ui& ui, float words_height) {
     const PageFrame& frame = ui.frame();
-    pen.fill(frame.whole, Tone::scrim);
-    ui.set_layer(1);
+    if (frame.wide()) {
+        return {frame.whole.right - page::side_sheet,
+                frame.whole.top + frame.safe_top,
+                frame.whole.right,
+                frame.whole.bottom};
+    }
     const float width = std::min(frame.whole.width(), page::column_most);
     const float left = frame.whole.left + (frame.whole.width() - width) / 2;
-    // As tall as its words were in the last frame, to three quarters of the page.
+    const float most = frame.whole.height() * page::sheet_most - frame.safe_top;
+    const float height = std::clamp(
+        words_height + frame.safe_bottom + space::base, std::min(page::sheet_least, most), most);
+    return {left, frame.whole.bottom - height, left + width, frame.whole.bottom};
+}
+
+void sheet_ground(Pen& pen, const Rect& box, bool side) {
+    if (side) {
+        pen.fill(box, Tone::paper);
+        pen.line({box.left, box.top}, {box.left, box.bottom}, Tone::line, shape::stroke);
+        return;
+    }
+    // Rounded above only: the rest lies below the page.
+    const Rect shown{box.left, box.top, box.right, box.bottom + shape::sheet_radius};
+    pen.fill(shown, Tone::paper, shape::sheet_radius);
+    pen.outline(shown, Tone::line, shape::sheet_radius, shape::stroke);
+}
+
+/// Title and Close. Gives where the words begin.
+float sheet_head(Ui& ui, const Rect& box, const std::string& title, bool& pressed) {
+    Pen& pen = ui.pen();
+    const std::string close = ui.say(Word::close);
+    const float close_width =
+        std::max(target::button_least, pen.width(Type::body_strong, close) + 2 * space::base);
+    const float right = box.right - space::base;
+    const float close_bottom = ui.inside({right - close_width, box.top + space::middle, right, 0},
+                                         [&] { pressed = quiet_button(ui, "sheet-close", close); });
+    const float title_bottom = ui.inside(
+        {box.left + space::wide, box.top + space::base, right - close_width - space::middle, 0},
+        [&] { heading(ui, 2, title); });
+    return std::max(close_bottom + space::middle, title_bottom + space::small);
+}
+
+}  // namespace
+
+bool sheet(Ui& ui, const std::string& title, const std::function<void()>& draw) {
+    const PageFrame& frame = ui.frame();
+    ui.pen().fill(frame.whole, Tone::scrim);
+    ui.set_layer(1);
     float& known = ui.memory().offsets["sheet-height"];
-    const float bar = target::least + 2 * space::middle;
-    const float most = frame.whole.height() * 0.85F - frame.safe_top;
-    const float height = std::clamp(known + bar + frame.safe_bottom + space::base, 200.0F, most);
-    const Rect box{left, frame.whole.bottom - height, left + width, frame.whole.bottom + 20};
-    pen.fill(box, Tone::paper, sheet_radius);
-    pen.outline(box, Tone::line, sheet_radius, shape::stroke);
+    const Rect box = sheet_box(ui, known);
+    sheet_ground(ui.pen(), box, frame.wide());
     Node node;
     node.role = Role::dialog;
     node.name = title;
-    node.box = {box.left, box.top, box.right, frame.whole.bottom};
+    node.box = box;
     ui.scene().open_group(ui.node(std::move(node)));
-    const std::string close = ui.say(Word::close);
-    const float close_width =
-        std::max(88.0F, pen.width(Type::body_strong, close) + 2 * space::base);
-    const float right = box.right - space::base;
-    float title_height = 0;
     bool pressed = false;
-    ui.inside({right - close_width, box.top + space::middle, right, 0},
-              [&] { pressed = quiet_button(ui, "sheet-close", close); });
-    ui.inside({left + space::wide, box.top + space::base, right - close_width - space::middle, 0},
-              [&] {
-                  const float top = ui.y();
-                  heading(ui, 2, title);
-                  title_height = std::max(bar, ui.y() - top + space::wide + space::small);
-              });
-    const Rect inner{
-        left, box.top + title_height, box.right, frame.whole.bottom - frame.safe_bottom};
+    const float from = sheet_head(ui, box, title, pressed);
+    const Rect inner{box.left, from, box.right, box.bottom - frame.safe_bottom};
     float words = 0;
     ui.scroll("sheet", inner, [&] {
         const float top = ui.y();
-        ui.use({left + space::wide, width - 2 * space::wide, top});
+        ui.use({box.left + space::wide, box.width() - 2 * space::wide, top});
         draw();
         ui.gap(space::base);
         words = ui.y() - top;
-        ui.use({left, width, ui.y()});
+        ui.use({box.left, box.width(), ui.y()});
     });
-    const float wanted = words + title_height - bar;
+    const float wanted = words + from - box.top;
     if (known != wanted) ui.memory().unsettled = true;
     known = wanted;
     ui.scene().close_group();

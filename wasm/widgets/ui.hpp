@@ -88,6 +88,11 @@ class Ui {
 
     void set_page_width(float width) { page_width_ = width; }
 
+    /// Where a column narrower than its pane stands: in the middle, or beside a list at its left.
+    [[nodiscard]] float page_lean() const { return page_lean_; }
+
+    void set_page_lean(float lean) { page_lean_ = lean; }
+
     /// Two columns stand side by side here.
     [[nodiscard]] bool roomy() const { return column_.width >= page::two_columns_from; }
 
@@ -150,6 +155,7 @@ class Ui {
     std::int32_t layer_{0};
     std::uint64_t revision_{0};
     float page_width_{page::column_most};
+    float page_lean_{page::lean_middle};
 };
 
 [[nodiscard]] Rect cut(const Rect& box, const Rect& by);

@@ -1,0 +1,93 @@
+#include "wasm/pages.hpp"
+
+#include "engine/base/message_args.hpp"
+
+namespace twoclocks::canvas {
+namespace {
+
+using base::Message;
+using base::Word;
+
+template <class... Each>
+struct Cases : Each... {
+    using Each::operator()...;
+};
+template <class... Each>
+Cases(Each...) -> Cases<Each...>;
+
+Message as_told(const std::string& words) {
+    return {Word::as_told, {base::text_arg(words)}};
+}
+
+}  // namespace
+
+Message title_of(const Page& page) {
+    return std::visit(
+        Cases{
+            [](const WelcomePage&) {
+                return Message{Word::product_name, {}};
+            },
+            [](const views::FleetView&) {
+                return Message{Word::tab_fleet, {}};
+            },
+            [](const views::AircraftView& view) { return as_told(view.registration); },
+            [](const LogPage& log) {
+                return log.pad ? as_told(log.pad->view.registration) : Message{Word::title_log, {}};
+            },
+            [](const views::HistoryView& view) {
+                if (view.registration.empty()) return Message{Word::tab_history, {}};
+                return Message{Word::title_history_of, {base::text_arg(view.registration)}};
+            },
+            [](const FilesPage&) {
+                return Message{Word::tab_files, {}};
+            },
+            [](const FormPage& form) { return form.title; },
+            [](const RecordSheet& record) { return record.row.what; },
+            [](const NothingChosenPage&) {
+                return Message{Word::blank, {}};
+            }},
+        page);
+}
+
+float width_of(const Page& page, float whole) {
+    const bool roomy = whole >= page::two_columns_from + 2 * space::base;
+    return std::visit(
+        Cases{[](const WelcomePage&) { return page::reading_most; },
+              [](const views::FleetView& view) {
+                  return view.cards.empty() ? page::reading_most : page::spread_most;
+              },
+              [&](const views::AircraftView&) {
+                  return roomy ? page::spread_most : page::column_most;
+              },
+              [&](const LogPage& log) {
+                  if (!log.pad) return page::column_most;
+                  return roomy ? page::pad_most : page::reading_most;
+              },
+              [](const views::HistoryView&) { return page::column_most; },
+              [&](const FilesPage&) { return roomy ? page::spread_most : page::column_most; },
+              [](const auto&) { return page::reading_most; }},
+        page);
+}
+
+bool is_root(const Page& page) {
+    if (const auto* log = std::get_if<LogPage>(&page)) return !log->pad;
+    if (const auto* all = std::get_if<views::HistoryView>(&page)) return all->registration.empty();
+    return std::holds_alternative<views::FleetView>(page) ||
+           std::holds_alternative<FilesPage>(page);
+}
+
+Answer draw_page(Ui& ui, const Rect& area, const Page& page, ListPane pane) {
+    return std::visit(
+        Cases{[&](const WelcomePage&) { return welcome_panel(ui, area); },
+              [&](const views::FleetView& view) { return fleet_panel(ui, area, view, pane); },
+              [&](const views::AircraftView& view) { return aircraft_panel(ui, area, view); },
+              [&](const LogPage& view) { return log_panel(ui, area, view, pane); },
+              [&](const views::HistoryView& view) { return history_panel(ui, area, view, pane); },
+              [&](const FilesPage& view) { return files_panel(ui, area, view); },
+              [&](const FormPage& view) { return form_panel(ui, area, view); },
+              [&](const RecordSheet& view) { return record_panel(ui, area, view); },
+              [&](const NothingChosenPage& view) { return nothing_chosen_panel(ui, area, view); }},
+        page);
+}
+
+}  // namespace twoclocks::canvas
