@@ -52,6 +52,7 @@ void AppState::set_setting(std::string_view name, std::string_view value) {
     if (name == "author") in.signer.set_author(value);
     if (name == "last_export") in.last_export = value;
     if (name == "text_size") in.text_percent = text_size_near(percent_in(value));
+    if (name == "page" && value == "specimen") in.places = {Place{Place::Kind::specimen, {}}};
     if (name == "keys") in.single_keys = value != "off";
     if (name != "theme") return;
     in.theme = value == "paper"   ? ThemeChoice::paper

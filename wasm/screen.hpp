@@ -93,6 +93,20 @@ struct RecordSheet {
     std::vector<base::Message> lines;
 };
 
+/// Every widget in every state, for contributors. Invented.
+struct SpecimenPage {
+    std::vector<views::AircraftCard> cards;  // one a state
+    std::vector<views::LifeBoxView> boxes;
+    std::vector<views::DueRow> due;  // one a state
+    views::QuestionView question;
+    std::vector<views::HistoryRow> rows;
+    views::ChartView chart;
+    base::Problem problem;
+    views::Why why;
+    std::vector<FieldView> fields;
+    std::string digits;  // on the number pad
+};
+
 /// The pane beside a list nothing was chosen from yet.
 struct NothingChosenPage {
     base::Message what;  // "Choose a record to see it whole."
@@ -106,6 +120,7 @@ using Page = std::variant<WelcomePage,
                           FilesPage,
                           FormPage,
                           RecordSheet,
+                          SpecimenPage,
                           NothingChosenPage>;
 
 /// The list a page was chosen from, shown at its left where there is room for two panes.

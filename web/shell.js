@@ -122,6 +122,7 @@ class Page {
       show(name, value);
       app.setting(name, value);
     }
+    app.setting('page', location.hash.slice(1));
     this.refresh();
     await this.records.replay();
     app.online(navigator.onLine);

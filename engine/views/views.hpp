@@ -83,6 +83,22 @@ struct LifeBoxView {
     base::Message spoken;  // the picture in one sentence, for the mirror
 };
 
+/// One bar of a chart.
+struct ChartBar {
+    base::Message label;
+    std::int32_t permille{0};  // of the greatest
+    bool planned{false};       // not flown yet
+};
+
+/// How much, over time: bars of one clock.
+struct ChartView {
+    base::Message title;
+    base::Message greatest;  // what the tallest bar may reach: "41.2 h"
+    Edge edge{Edge::hours};
+    std::vector<ChartBar> bars;
+    base::Message spoken;  // the picture in one sentence
+};
+
 /// One aircraft in the fleet list.
 struct AircraftCard {
     base::Id id;

@@ -1,5 +1,6 @@
 // Screens as a wide page shows them: a list, and beside it what was chosen from it.
 #include "tests/support/sample_screens.hpp"
+#include "wasm/app/specimen.hpp"
 
 #include <utility>
 
@@ -36,6 +37,14 @@ Screen noticed() {
 Screen keys() {
     Screen screen = fleet();
     screen.sheet = KeysSheet{true};
+    return screen;
+}
+
+Screen specimen() {
+    Screen screen;
+    screen.page = make_specimen();
+    screen.status = told("saved");
+    screen.revision = 9;
     return screen;
 }
 

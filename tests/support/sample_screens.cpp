@@ -226,6 +226,7 @@ std::vector<Sample> every_screen() {
             {"why", why()},
             {"record", record()},
             {"keys", keys()},
+            {"specimen", specimen()},
             {"notices", notices()}};
 }
 

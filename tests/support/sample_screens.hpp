@@ -33,6 +33,7 @@ struct Sample {
 [[nodiscard]] Screen record();
 [[nodiscard]] Screen notices();
 [[nodiscard]] Screen keys();
+[[nodiscard]] Screen specimen();
 
 /// One of each, with its name.
 [[nodiscard]] std::vector<Sample> every_screen();

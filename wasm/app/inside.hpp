@@ -20,7 +20,7 @@ namespace twoclocks::canvas {
 
 /// Which page, and about what.
 struct Place {
-    enum class Kind : std::uint8_t { fleet, aircraft, log, pad, history, files, form };
+    enum class Kind : std::uint8_t { fleet, aircraft, log, pad, history, files, form, specimen };
     Kind kind{Kind::fleet};
     base::Id subject;
 };

@@ -1,5 +1,6 @@
 // From where the person is to what the page shows.
 #include "wasm/app/inside.hpp"
+#include "wasm/app/specimen.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -100,6 +101,7 @@ using Inside = AppState::Inside;
         }
         case Place::Kind::files:
         case Place::Kind::form:
+        case Place::Kind::specimen:
             return std::nullopt;
     }
     return std::nullopt;
@@ -137,6 +139,8 @@ using Inside = AppState::Inside;
             return files_page(in);
         case Place::Kind::form:
             return form_page(in.form);
+        case Place::Kind::specimen:
+            return make_specimen();
     }
     return WelcomePage{};
 }
@@ -155,6 +159,7 @@ using Inside = AppState::Inside;
         case Place::Kind::files:
             return Tab::files;
         case Place::Kind::form:
+        case Place::Kind::specimen:
             return Tab::none;
     }
     return Tab::none;

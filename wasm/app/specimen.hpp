@@ -1,0 +1,11 @@
+// Every widget in every state, for contributors: the page behind the address #specimen. All of it
+// is invented.
+#pragma once
+
+#include "wasm/screen.hpp"
+
+namespace twoclocks::canvas {
+
+[[nodiscard]] SpecimenPage make_specimen();
+
+}  // namespace twoclocks::canvas
