@@ -37,7 +37,7 @@ Message hours_left(std::int64_t tenths) {
 }
 
 Message span(std::int32_t years, std::int32_t days) {
-    return {Word::span_figure, {base::span_arg({false, years, days})}};
+    return {Word::span_figure, {base::span_arg({years, days, false})}};
 }
 
 base::Id id_of(std::uint32_t number) {
@@ -136,6 +136,7 @@ std::vector<views::HistoryRow> rows() {
         made[i].fact = id_of(60 + i);
         made[i].date = day_words(Word::day_figure, -static_cast<std::int32_t>(i));
         made[i].what = {Word::record_reading, {base::hours_left_arg(base::tenths(12'368))}};
+        made[i].detail = {Word::blank, {}};
         made[i].told_by = day_words(Word::day_figure, 0);
     }
     made[1].corrected = true;
