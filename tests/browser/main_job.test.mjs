@@ -104,7 +104,7 @@ test('the main job: add, log, see, lose signal, hand over, wipe, join', async (c
   assert.ok(first.bytes.equals(second.bytes), 'export, wipe, import, export gives the same bytes');
 
   // Set aside, it is out of sight and not lost.
-  await other.tap('button', 'Set aside');
+  await other.tap('button', /^Set aside/);
   await other.tap('tab', 'Fleet');
   await other.sees('button', 'Add an aircraft');
   await other.tap('tab', 'Files');

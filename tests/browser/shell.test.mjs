@@ -171,7 +171,7 @@ test('when saving is never answered, what is in memory can be exported', async (
       return request;
     };
   });
-  await visit.tap('button', 'Set aside');
+  await visit.tap('button', /^Set aside/);
   const way_out = visit.page.getByRole('button', { name: 'Export now' });
   await way_out.waitFor();
   const { bytes } = await visit.download(() => way_out.click());

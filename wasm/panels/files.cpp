@@ -144,7 +144,7 @@ class Files {
     void batch_button(const BatchView& batch) {
         const std::string id = "batch-" + std::to_string(batch.number);
         const Word label = batch.aside ? Word::button_take_back : Word::button_set_aside;
-        if (!quiet_button(ui_, id, ui_.say(label))) return;
+        if (!quiet_button(ui_, {id, ui_.say(label), true, batch.file_name})) return;
         if (batch.aside)
             answer_ = intent::TakeBack{batch.number};
         else

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "engine/base/message_args.hpp"
+
 namespace twoclocks::canvas {
 namespace {
 
@@ -15,7 +17,10 @@ bool press(Ui& ui, Role role, const ButtonSpec& button, const Rect& box) {
     Node node;
     node.role = role;
     node.id = button.id;
-    node.name = button.label;
+    node.name = button.about.empty()
+                    ? button.label
+                    : ui.say({base::Word::spoken_pair,
+                              {base::text_arg(button.label), base::text_arg(button.about)}});
     node.box = box;
     node.enabled = button.enabled;
     return ui.active(std::move(node));
@@ -88,12 +93,16 @@ bool primary_button(Ui& ui, const std::string& id, const std::string& label, boo
     }
     label_lines(ui, Type::answer, enabled ? Tone::paper : Tone::soft, box, label);
     if (enabled) ui.press_mark(id, box, shape::card_radius);
-    return press(ui, Role::button, {id, label, enabled}, box);
+    return press(ui, Role::button, {id, label, enabled, {}}, box);
 }
 
 bool quiet_button(Ui& ui, const std::string& id, const std::string& label, bool enabled) {
-    const Rect box = ui.take(height_for(ui, Type::body_strong, label, target::least));
-    return outlined(ui, {id, label, enabled}, box);
+    return quiet_button(ui, {id, label, enabled, {}});
+}
+
+bool quiet_button(Ui& ui, const ButtonSpec& button) {
+    const Rect box = ui.take(height_for(ui, Type::body_strong, button.label, target::least));
+    return outlined(ui, button, box);
 }
 
 std::int32_t button_row(Ui& ui, const std::vector<ButtonSpec>& buttons) {

@@ -14,19 +14,23 @@ namespace twoclocks::canvas {
                                   const std::string& id,
                                   const std::string& label,
                                   bool enabled = true);
+
+/// A button; of several that say the same, what each is for is spoken after its label.
+struct ButtonSpec {
+    std::string id;
+    std::string label;
+    bool enabled{true};
+    std::string about;  // empty where the label says it all
+};
+
 /// Everything else: outlined, 48 px, as wide as the column.
+[[nodiscard]] bool quiet_button(Ui& ui, const ButtonSpec& button);
 [[nodiscard]] bool quiet_button(Ui& ui,
                                 const std::string& id,
                                 const std::string& label,
                                 bool enabled = true);
 
 /// Quiet buttons that share lines as they fit. Returns the index pressed, -1 for none.
-struct ButtonSpec {
-    std::string id;
-    std::string label;
-    bool enabled{true};
-};
-
 [[nodiscard]] std::int32_t button_row(Ui& ui, const std::vector<ButtonSpec>& buttons);
 
 /// One of several, each a row with a mark. Returns the index chosen, -1 for none.

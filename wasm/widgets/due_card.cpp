@@ -76,7 +76,7 @@ bool side_of(Ui& ui, const std::string& id, const views::QuestionView::Side& sid
     paragraph(ui, Type::answer, Tone::ink, ui.say(side.value));
     paragraph(ui, Type::small, Tone::soft, ui.say(side.told_by));
     ui.gap(space::small);
-    return quiet_button(ui, id, ui.say(Word::button_use_this));
+    return quiet_button(ui, {id, ui.say(Word::button_use_this), true, ui.say(side.value)});
 }
 
 }  // namespace
@@ -94,7 +94,8 @@ DuePress due_card(Ui& ui, std::int32_t index, const DueRow& row) {
         press.figure = figure_cells(ui, figures_of(ui, index, row));
         ui.gap(space::middle);
         const std::string id = "work-done-" + std::to_string(index);
-        press.work_done = button_row(ui, {{id, ui.say(Word::button_work_done)}}) == 0;
+        press.work_done =
+            button_row(ui, {{id, ui.say(Word::button_work_done), true, row.name}}) == 0;
     });
     return press;
 }

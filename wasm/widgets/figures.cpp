@@ -126,7 +126,7 @@ void pair_rows(Ui& ui, const std::vector<PairSpec>& rows) {
                   [&] { quiet_paragraph(ui, Type::body, Tone::ink, row.right); });
         Node node;
         node.name = ui.say(
-            {base::Word::spoken_figure, {base::text_arg(row.left), base::text_arg(row.right)}});
+            {base::Word::spoken_pair, {base::text_arg(row.left), base::text_arg(row.right)}});
         node.box = box;
         ui.node(std::move(node));
     }
