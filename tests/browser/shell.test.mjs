@@ -74,7 +74,7 @@ test('a tapped field has a real input over it, and its text reaches the page', a
   await visit.page.keyboard.insertText('Émile 日');
   await visit.page.keyboard.press('Escape');
   await visit.settled();
-  assert.equal(await visit.find('textbox', name).textContent(), 'Émile 日');
+  assert.equal((await visit.sees('textbox', name)).text, 'Émile 日');
 });
 
 test('the keyboard alone gets to every page, and the focus stays where it was', async (context) => {

@@ -1,0 +1,155 @@
+// Chromium through Playwright: real touches, files in and out, emulation of what a system asks for.
+import { need } from '../../support/packages.mjs';
+
+const { chromium } = need('playwright-core');
+
+const executablePath = process.env.CHROMIUM ?? '/usr/bin/chromium';
+const patience_ms = 15_000;
+const flags = [
+  '--headless',
+  '--no-sandbox',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--use-gl=angle',
+  '--use-angle=swiftshader',
+  '--enable-unsafe-swiftshader',
+];
+
+export async function beginEngine() {
+  const browser = await chromium.launch({ executablePath, args: flags });
+  return {
+    browser,
+    /** A person with a profile of their own in a folder. */
+    profile: (kept_in) =>
+      chromium.launchPersistentContext(kept_in, { executablePath, args: flags }),
+    async window({ size, touch = true, ratio = 1, now, before, ...rest }) {
+      const context = await browser.newContext({
+        viewport: size,
+        deviceScaleFactor: ratio,
+        hasTouch: touch,
+        isMobile: touch,
+        locale: 'en-GB',
+        timezoneId: 'Europe/Berlin',
+        ...rest,
+      });
+      if (now !== undefined) await context.clock.setFixedTime(new Date(now));
+      return ChromiumWindow.tab(context, before, touch);
+    },
+    end: () => browser.close(),
+  };
+}
+
+class ChromiumWindow {
+  constructor(context, page, before, touch) {
+    Object.assign(this, { context, page, before, touch });
+    /** Every address asked for, and everything that went wrong. */
+    this.requests = [];
+    this.faults = [];
+    page.on('request', (request) => this.requests.push(request.url()));
+    page.on('pageerror', (error) => this.faults.push(String(error.stack ?? error)));
+    page.on('console', (message) => {
+      if (message.type() === 'error') this.faults.push(message.text());
+    });
+  }
+
+  static async tab(context, before, touch) {
+    const page = await context.newPage();
+    page.setDefaultTimeout(patience_ms);
+    if (before !== undefined) await page.addInitScript(before);
+    return new ChromiumWindow(context, page, before, touch);
+  }
+
+  /** One more tab of the same person. */
+  secondTab() {
+    return ChromiumWindow.tab(this.context, this.before, this.touch);
+  }
+
+  run(script, given) {
+    return this.page.evaluate(script, given);
+  }
+
+  go(address) {
+    return this.page.goto(address);
+  }
+
+  reload() {
+    return this.page.reload();
+  }
+
+  press(x, y) {
+    return this.touch ? this.page.touchscreen.tap(x, y) : this.page.mouse.click(x, y);
+  }
+
+  /** Moves the page under this point up by so many pixels (down when negative). */
+  async drag(x, y, up_px) {
+    if (!this.touch) {
+      await this.page.mouse.move(x, y);
+      await this.page.mouse.wheel(0, up_px);
+      return;
+    }
+    const from = y + up_px / 2;
+    await this.strokes(async (touch) => {
+      await touch('touchStart', x, from);
+      for (let part = 1; part <= 5; part += 1) {
+        await touch('touchMove', x, from - (up_px * part) / 5);
+      }
+      await this.page.waitForTimeout(120); // resting: let go while moving, it would glide on
+      await touch('touchMove', x, from - up_px);
+    });
+  }
+
+  /** A quick stroke that lets go while moving: the page glides on by itself. */
+  fling(x, y, up_px) {
+    const from = y + up_px / 2;
+    return this.strokes(async (touch) => {
+      await touch('touchStart', x, from);
+      for (let part = 1; part <= 5; part += 1) {
+        await touch('touchMove', x, from - (up_px * part) / 5);
+      }
+    });
+  }
+
+  async strokes(draw) {
+    const session = await this.context.newCDPSession(this.page);
+    const send = (type, touchPoints) =>
+      session.send('Input.dispatchTouchEvent', { type, touchPoints });
+    await draw((type, x, y) => send(type, [{ x, y }]));
+    await send('touchEnd', []);
+    await session.detach();
+  }
+
+  type(text) {
+    return this.page.keyboard.type(text);
+  }
+
+  key(name) {
+    return this.page.keyboard.press(name);
+  }
+
+  /** Bytes and name of the file that an action hands over. */
+  async download(action) {
+    const [given] = await Promise.all([this.page.waitForEvent('download'), action()]);
+    const parts = [];
+    for await (const part of await given.createReadStream()) parts.push(part);
+    return { name: given.suggestedFilename(), bytes: Buffer.concat(parts) };
+  }
+
+  /** Answers the file chooser that an action opens. `file`: a path, or a name and bytes. */
+  async choose(file, action) {
+    const [chooser] = await Promise.all([this.page.waitForEvent('filechooser'), action()]);
+    const given =
+      typeof file === 'string' ? file : { ...file, mimeType: 'text/plain', buffer: file.bytes };
+    await chooser.setFiles(given);
+  }
+
+  picture() {
+    return this.page.screenshot();
+  }
+
+  close() {
+    return this.context.close();
+  }
+}

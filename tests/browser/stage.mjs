@@ -1,0 +1,26 @@
+// An engine and a server for the page, for as many visits as a test wants.
+import { fileURLToPath } from 'node:url';
+import { serve } from '../../web/tools/serve.mjs';
+import { Visit } from './visit.mjs';
+
+export const site = fileURLToPath(new URL('../../build/site', import.meta.url));
+
+/**
+ * Starts an engine and a server for build/site.
+ * `engine`: chromium, webkit or firefox. `base`: a path in front, as on a shared host.
+ */
+export async function begin({ engine = 'chromium', base = '', folder = site } = {}) {
+  const { server, address } = await serve({ folder, base });
+  const { beginEngine } = await import(`./engines/${engine}.mjs`);
+  const started = await beginEngine();
+  return {
+    ...started,
+    address,
+    visit: (options = {}) => Visit.open(started, address, options),
+    async end() {
+      await started.end();
+      server.closeAllConnections();
+      server.close();
+    },
+  };
+}
