@@ -1,0 +1,113 @@
+// Every page of the product, and the taps that lead there. Pictures and the rules for assistive
+// technology go through this table: a later page is one row.
+//
+// `from`: what is there when the page is opened: nothing accepted yet ('first'), no aircraft
+// ('none') or the invented fleet ('demo'). `hash`: after the address. `taps`: the way. `sign`: role
+// and name of something that is there when the page has been reached.
+
+/** The day that stands still on the pages: some days after the last record of the fleet. */
+export const now = '2026-11-25T10:00:00';
+
+const tabTo = (name) => (page) => page.tap('tab', name);
+const openAircraft = (registration) => (page) =>
+  page.tap('button', new RegExp(`^${registration},`));
+
+async function openPad(page) {
+  await page.tap('tab', 'Log');
+  await page.tap('button', /^ISLE-3/);
+}
+
+export const pages = [
+  { name: 'welcome', from: 'first', sign: ['button', 'I have read this'] },
+  { name: 'empty_fleet', from: 'none', sign: ['button', 'Look at an invented fleet'] },
+  {
+    name: 'import_preview',
+    from: 'none',
+    taps: (page) => page.tap('button', 'Look at an invented fleet'),
+    sign: ['button', 'Join it to mine'],
+  },
+  { name: 'fleet', from: 'demo', sign: ['button', /^ISLE-3,/] },
+  {
+    name: 'aircraft_hours_bind',
+    from: 'demo',
+    taps: openAircraft('ISLE-3'),
+    sign: ['heading', 'ISLE-3'],
+  },
+  {
+    name: 'aircraft_calendar_binds',
+    from: 'demo',
+    taps: openAircraft('ISLE-1'),
+    sign: ['heading', 'ISLE-1'],
+  },
+  {
+    name: 'aircraft_parked',
+    from: 'demo',
+    taps: openAircraft('ISLE-2'),
+    sign: ['heading', 'ISLE-2'],
+  },
+  {
+    name: 'why_sheet',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('link', /^Hours left/);
+    },
+    sign: ['heading', 'Hours left to overhaul'],
+  },
+  { name: 'log_choose', from: 'demo', taps: tabTo('Log'), sign: ['button', /^ISLE-3/] },
+  {
+    name: 'pad',
+    from: 'demo',
+    taps: async (page) => {
+      await openPad(page);
+      await page.digits('808.1');
+    },
+    sign: ['button', 'Save the reading'],
+  },
+  {
+    name: 'pad_with_problem',
+    from: 'demo',
+    taps: async (page) => {
+      await openPad(page);
+      await page.digits('800.1');
+    },
+    sign: ['alert', /cannot fall/],
+  },
+  { name: 'history', from: 'demo', taps: tabTo('History'), sign: ['heading', 'History'] },
+  {
+    name: 'record_sheet',
+    from: 'demo',
+    taps: async (page) => {
+      await page.tap('tab', 'History');
+      await page.tap('button', /Reading 806.6 h/);
+    },
+    sign: ['button', 'Correct'],
+  },
+  { name: 'files', from: 'demo', taps: tabTo('Files'), sign: ['button', 'Export the journal'] },
+  {
+    name: 'form_new_aircraft',
+    from: 'none',
+    taps: (page) => page.tap('button', 'Add an aircraft'),
+    sign: ['textbox', 'Registration'],
+  },
+  {
+    name: 'form_with_problems',
+    from: 'none',
+    taps: async (page) => {
+      await page.tap('button', 'Add an aircraft');
+      await page.tap('button', 'Add aircraft');
+    },
+    sign: ['alert'],
+  },
+  { name: 'specimen', from: 'first', hash: '#specimen', sign: ['heading', /specimen/i] },
+];
+
+/** Opens a page of the table. `visit`: of a stage. */
+export async function reach(visit, { from, hash = '', taps, sign }, options) {
+  const fleet = from === 'first' ? undefined : from;
+  const page = await visit({ fleet, hash, now, ...options });
+  await taps?.(page);
+  await page.sees(...sign);
+  await page.settled();
+  return page;
+}
