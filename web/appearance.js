@@ -58,7 +58,12 @@ export function followAppearance(canvas, app) {
   const dark = matchMedia('(prefers-color-scheme: dark)');
   const contrast = matchMedia('(prefers-contrast: more)');
   const motion = matchMedia('(prefers-reduced-motion: reduce)');
-  const tell = () => app.appearance(dark.matches, contrast.matches, motion.matches);
+  const forced = matchMedia('(forced-colors: active)');
+  const tell = () => {
+    // The browser cannot force its colours on a canvas: the strongest look of that scheme it is.
+    const more_contrast = contrast.matches || (forced.matches && !dark.matches);
+    app.appearance(dark.matches, more_contrast, motion.matches);
+  };
   tell();
-  for (const query of [dark, contrast, motion]) query.addEventListener('change', tell);
+  for (const query of [dark, contrast, motion, forced]) query.addEventListener('change', tell);
 }

@@ -99,7 +99,7 @@ export const pages = [
     },
     sign: ['alert'],
   },
-  { name: 'specimen', from: 'first', hash: '#specimen', sign: ['heading', /specimen/i] },
+  { name: 'specimen', from: 'none', hash: '#specimen', sign: ['heading', 'Specimen'] },
 ];
 
 /** Opens a page of the table. `visit`: of a stage. */
