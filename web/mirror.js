@@ -230,6 +230,8 @@ class Places {
     if (field) element.hidden = this.mirror.edited !== '' && node.id === this.mirror.edited;
     if (node.out === 1) element.dataset['out'] = 'scrolled';
     else delete element.dataset['out'];
+    if (node.c === undefined) delete element.dataset['seen'];
+    else element.dataset['seen'] = node.c.join(' ');
     const [left, top, width, height] = node.b;
     const { style } = element;
     style.left = `${left}px`;
@@ -249,6 +251,18 @@ class Places {
         const there = parent.children[at];
         if (there !== child) parent.insertBefore(child, there ?? null);
       });
+      if (parent.localName === 'ul') this.oneStop(parent);
     }
+  }
+
+  /** A long list is one stop for Tab: arrows move within it. @param {Element} list */
+  oneStop(list) {
+    const items = [...list.querySelectorAll('li[aria-setsize] > button')];
+    const stop =
+      items.find((item) => item === document.activeElement) ??
+      items.find((item) => item.getAttribute('aria-current') === 'true') ??
+      items.find((item) => !(item instanceof HTMLElement) || item.dataset['out'] === undefined) ??
+      items[0];
+    for (const item of items) setAttribute(item, 'tabindex', item === stop ? undefined : '-1');
   }
 }

@@ -24,6 +24,8 @@ export interface MirrorNode {
   p?: number;
   g?: number;
   out?: number;
+  /** What is seen of a box that is cut. */
+  c?: Box;
 }
 
 export interface View {

@@ -91,6 +91,7 @@ struct AppState::Inside {
     void acknowledge(std::uint32_t token, bool ok, std::string_view reason);
     base::Problems take_in(std::string_view segment);
     void maybe_snapshot();
+    void lead_to_aircraft(base::Id aircraft);
     void notify(base::Message text, bool urgent = false);
 
     // --- what follows from what is recorded

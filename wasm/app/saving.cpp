@@ -71,7 +71,7 @@ void AppState::Inside::acknowledge(std::uint32_t token, bool ok, std::string_vie
         case Pending::After::stay:
             break;
         case Pending::After::aircraft:
-            replace({Place::Kind::aircraft, saved.aircraft});
+            lead_to_aircraft(saved.aircraft);
             break;
         case Pending::After::leave_form:
             host.go_back();
@@ -80,6 +80,17 @@ void AppState::Inside::acknowledge(std::uint32_t token, bool ok, std::string_vie
             import.reset();
             break;
     }
+}
+
+/// After a save the aircraft is shown: the page it was opened from, when that is it already.
+void AppState::Inside::lead_to_aircraft(base::Id aircraft) {
+    const Place wanted{Place::Kind::aircraft, aircraft};
+    const bool came_from_it = places.size() > 1 && places[places.size() - 2].kind == wanted.kind &&
+                              places[places.size() - 2].subject == wanted.subject;
+    if (came_from_it)
+        host.go_back();
+    else
+        replace(wanted);
 }
 
 void AppState::Inside::maybe_snapshot() {

@@ -76,8 +76,10 @@ std::string pixels(float value) {
     return std::to_string(std::lround(value));
 }
 
-void write_box(std::string& out, const Rect& box, float scale) {
-    out += ",\"b\":[" + pixels(box.left * scale) + ',' + pixels(box.top * scale) + ',' +
+void write_box(std::string& out, std::string_view key, const Rect& box, float scale) {
+    out += ",\"";
+    out += key;
+    out += "\":[" + pixels(box.left * scale) + ',' + pixels(box.top * scale) + ',' +
            pixels(box.width() * scale) + ',' + pixels(box.height() * scale) + ']';
 }
 
@@ -87,14 +89,17 @@ void write_node(std::string& out, const Node& node, float scale) {
     if (!node.id.empty()) write_field(out, "id", node.id);
     if (!node.name.empty()) write_field(out, "n", node.name);
     if (!node.value.empty() || node.role == Role::field) write_field(out, "v", node.value);
-    write_box(out, node.box, scale);
+    write_box(out, "b", node.box, scale);
     if (!node.enabled) write_number(out, "off", 1);
     if (node.level > 0) write_number(out, "l", node.level);
     if (node.layer > 0) write_number(out, "y", node.layer);
     if (node.set_size > 0) write_number(out, "s", node.set_size);
     if (node.position > 0) write_number(out, "p", node.position);
     if (node.parent >= 0) write_number(out, "g", node.parent);
-    if (node.visible.width() <= 0 || node.visible.height() <= 0) write_number(out, "out", 1);
+    if (node.visible.width() <= 0 || node.visible.height() <= 0)
+        write_number(out, "out", 1);
+    else if (node.visible.top > node.box.top || node.visible.bottom < node.box.bottom)
+        write_box(out, "c", node.visible, scale);
     out += '}';
 }
 

@@ -90,7 +90,8 @@ class Scene {
     void set_focus(std::string_view id) { focus_ = id; }
 
     /// The mirror's JSON, boxes times `scale`:
-    /// [{"r":role,"id":…,"n":name,"v":value,"b":[x,y,w,h],…}], only set fields.
+    /// [{"r":role,"id":…,"n":name,"v":value,"b":[x,y,w,h],…}], only set fields; "c" is what is
+    /// seen of a box that is cut, "out" says that nothing is.
     [[nodiscard]] std::string json(float scale = 1) const;
 
   private:

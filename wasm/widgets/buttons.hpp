@@ -20,7 +20,7 @@ struct ButtonSpec {
     std::string id;
     std::string label;
     bool enabled{true};
-    std::string about;  // empty where the label says it all
+    std::string about{};  // empty where the label says it all
 };
 
 /// Everything else: outlined, 48 px, as wide as the column.
