@@ -187,6 +187,8 @@ class BinaryReader {
 
 void write_body(const Body& body, std::string& out) {
     BinaryWriter writer{out};
+    // A record of a known kind may hold a word that is not known: then its fields are extra.
+    write_whole(std::holds_alternative<UnknownKind>(body.fields) ? 0 : 1, out);
     write_text(kind_name(body.fields), out);
     write_whole(body.on.day_number, out);
     write_whole(static_cast<std::int64_t>(body.about.size()), out);
@@ -223,57 +225,19 @@ bool read_extra(std::string_view& in, Extra& extra) {
 bool read_body(std::string_view& in, Body& body, bool nested) {
     BinaryReader reader{in};
     std::string kind;
-    if (!read_text(in, kind)) return false;
+    const std::int64_t understood = reader.whole();
+    if (!reader.sound || understood < 0 || understood > 1 || !read_text(in, kind)) return false;
     body.on.day_number = static_cast<std::int32_t>(reader.whole());
     for (std::int64_t left = reader.size(); left > 0 && reader.sound; --left)
         reader.id(body.about.emplace_back());
-    body.fields = empty_fields(kind);
+    body.fields = understood == 1 ? empty_fields(kind) : UnknownKind{kind};
+    if (understood == 1 && std::holds_alternative<UnknownKind>(body.fields)) return false;
     if (nested && std::holds_alternative<Correction>(body.fields)) return false;
     std::visit([&](auto& fields) { visit(reader, fields); }, body.fields);
     return reader.sound && read_extra(in, body.extra);
 }
 
 }  // namespace
-
-void write_whole(std::int64_t number, std::string& out) {
-    auto bits = static_cast<std::uint64_t>(number);
-    // Zigzag, then seven bits a byte: small numbers of either sign stay small.
-    bits = bits << 1U ^ (number < 0 ? ~std::uint64_t{0} : 0U);
-    while (bits >= 0x80U) {
-        out += static_cast<char>((bits & 0x7FU) | 0x80U);
-        bits >>= 7U;
-    }
-    out += static_cast<char>(bits);
-}
-
-void write_text(std::string_view text, std::string& out) {
-    write_whole(static_cast<std::int64_t>(text.size()), out);
-    out += text;
-}
-
-bool read_whole(std::string_view& in, std::int64_t& number) {
-    std::uint64_t bits = 0;
-    for (unsigned shift = 0; shift < 64; shift += 7) {
-        if (in.empty()) return false;
-        const auto byte = static_cast<std::uint8_t>(in.front());
-        in.remove_prefix(1);
-        bits |= static_cast<std::uint64_t>(byte & 0x7FU) << shift;
-        if ((byte & 0x80U) != 0) continue;
-        number =
-            static_cast<std::int64_t>(bits >> 1U ^ ((bits & 1U) != 0 ? ~std::uint64_t{0} : 0U));
-        return true;
-    }
-    return false;
-}
-
-bool read_text(std::string_view& in, std::string& text) {
-    std::int64_t size = 0;
-    if (!read_whole(in, size) || size < 0 || static_cast<std::uint64_t>(size) > in.size())
-        return false;
-    text = in.substr(0, static_cast<std::size_t>(size));
-    in.remove_prefix(static_cast<std::size_t>(size));
-    return true;
-}
 
 void write_binary(const Fact& fact, std::string& out) {
     BinaryWriter writer{out};

@@ -29,7 +29,7 @@ void read_header(std::string_view text, Parsed& out) {
 }
 
 void read_line(std::string_view text, std::int32_t line, bool last_and_open, Parsed& out) {
-    base::Result<Fact> fact = parse_fact(text, line);
+    base::Result<Fact> fact = parse_fact(text, line, out.problems);
     if (fact) {
         out.facts.push_back(std::move(fact.value()));
     } else if (last_and_open && fact.problems().front().code == Trouble::line_not_json) {
@@ -40,6 +40,24 @@ void read_line(std::string_view text, std::int32_t line, bool last_and_open, Par
 }
 
 }  // namespace
+
+base::Result<Ref> parse_ref(std::string_view text) {
+    constexpr std::size_t id_length = 36;
+    constexpr std::size_t content_length = 16;
+    const base::Result<base::Id> id = base::parse_id(text.substr(0, id_length));
+    if (!id) return id.problems();
+    Ref ref{id.value(), 0};
+    if (text.size() == id_length) return ref;
+    const std::string_view rest = text.substr(id_length);
+    const Problem wrong = base::trouble(Trouble::id_malformed, {base::text_arg(std::string{text})});
+    if (rest.size() != content_length + 1 || rest.front() != '/') return wrong;
+    for (const char digit : rest.substr(1)) {
+        const std::size_t value = std::string_view{"0123456789abcdef"}.find(digit);
+        if (value == std::string_view::npos) return wrong;
+        ref.content = ref.content << 4U | value;
+    }
+    return ref;
+}
 
 Parsed parse_journal(std::string_view text) {
     Parsed out;

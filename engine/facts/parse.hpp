@@ -12,7 +12,8 @@ inline constexpr std::int32_t journal_version = 1;
 inline constexpr std::int64_t largest_file_bytes = 96LL * 1024 * 1024;
 inline constexpr std::int32_t most_facts = 500'000;
 
-/// What came out of a file. Facts are whole or not there; problems say which lines were not read.
+/// What came out of a file. Facts are whole or not there; problems say which lines were not read,
+/// and cautions among them which were read and not understood.
 struct Parsed {
     bool ours{false};   // the header line is a journal's
     bool newer{false};  // a newer major version: show it, write nothing into it
@@ -25,6 +26,14 @@ struct Parsed {
 /// fact_kind_nested, and those of check. Each carries the line and the field.
 /// Source: journal.schema.json.
 [[nodiscard]] base::Result<Fact> parse_fact(std::string_view text, std::int32_t line);
+
+/// As above, and a caution for every word of a newer version: its record is kept as an unknown kind
+/// is, printed back as it was read, its fields in the order of this version's list.
+/// Units: as above. Errors: as above; cautions are word_newer with the line and the field.
+/// Source: our choice, a newer minor version adds kinds, fields and words.
+[[nodiscard]] base::Result<Fact> parse_fact(std::string_view text,
+                                            std::int32_t line,
+                                            base::Problems& cautions);
 
 /// Reads a journal file: a header line, then a fact a line; empty lines and a closing line feed
 /// are fine.

@@ -3,6 +3,7 @@
 #include "engine/base/message_args.hpp"
 #include "engine/facts/check.hpp"
 #include "engine/facts/fields.hpp"
+#include "engine/facts/judge.hpp"
 #include "engine/facts/names.hpp"
 #include "engine/facts/parse.hpp"
 
@@ -13,12 +14,16 @@ using base::Problem;
 using base::Problems;
 using base::Trouble;
 
-[[nodiscard]] Body read_body(const Json& object, bool nested, Problems& problems);
+[[nodiscard]] Body read_body(const Json& object,
+                             bool nested,
+                             Problems& problems,
+                             Problems& cautions);
 
 /// Walks the field list, takes what is there, complains about what is missing or wrong.
-class Reader {
+class Reader : public Judge {
   public:
-    Reader(const Json& object, Problems& problems) : object_(object), problems_(problems) {}
+    Reader(const Json& object, Problems& problems, Problems& cautions)
+        : Judge(problems), object_(object), cautions_(cautions) {}
 
     void needed_text(std::string_view key, std::string& out) {
         if (const Json* value = take(key, Json::Type::text, true))
@@ -92,7 +97,7 @@ class Reader {
 
     void renewals(std::string_view key, std::vector<Renewal>& out) {
         each(key, Json::Type::object, [&](const Json& item) {
-            Reader inner{item, problems_};
+            Reader inner{item, problems(), cautions_};
             Renewal& renewal = out.emplace_back();
             inner.id("item", renewal.item);
             if (item.find("clocks") != nullptr) {
@@ -101,12 +106,14 @@ class Reader {
                 });
             }
             renewal.extra = inner.rest();
+            newer_words_.insert(
+                newer_words_.end(), inner.newer_words_.begin(), inner.newer_words_.end());
         });
     }
 
     void body(std::string_view key, std::shared_ptr<const Body>& out) {
         if (const Json* value = take(key, Json::Type::object, true)) {
-            out = std::make_shared<Body>(read_body(*value, true, problems_));
+            out = std::make_shared<Body>(read_body(*value, true, problems(), cautions_));
         }
     }
 
@@ -124,10 +131,23 @@ class Reader {
         return out;
     }
 
-    void complain(Trouble code, std::string_view key) {
-        Problem problem = base::trouble(code, {base::text_arg(std::string{key})});
-        problem.field = key;
-        problems_.push_back(std::move(problem));
+    /// How many members were asked for by now.
+    [[nodiscard]] std::size_t taken() const { return taken_.size(); }
+
+    /// Words of a newer version that were met.
+    [[nodiscard]] const Problems& newer_words() const { return newer_words_; }
+
+    /// Every member asked for since `from`, in the order of the field list, then the others by key:
+    /// the order in which a version that understands them prints them.
+    [[nodiscard]] std::vector<std::pair<std::string, Json>> members_since(std::size_t from) const {
+        std::vector<std::pair<std::string, Json>> out;
+        for (std::size_t place = from; place < taken_.size(); ++place) {
+            const Json* value = object_.find(taken_[place]);
+            if (value != nullptr) out.emplace_back(taken_[place], *value);
+        }
+        const std::vector<std::pair<std::string, Json>> others = rest();
+        out.insert(out.end(), others.begin(), others.end());
+        return out;
     }
 
   private:
@@ -164,23 +184,7 @@ class Reader {
                 return;
             }
         }
-        complain(Trouble::fact_field_wrong, key);
-    }
-
-    [[nodiscard]] std::string short_text(std::string_view key, const std::string& text) {
-        if (text.size() > static_cast<std::size_t>(longest_text_bytes)) {
-            complain(Trouble::line_text_too_long, key);
-        }
-        return text;
-    }
-
-    [[nodiscard]] base::Date date_of(std::string_view key, const std::string& text) {
-        const base::Result<base::Date> date = base::parse_date(text);
-        if (date) return date.value();
-        Problem problem = date.problems().front();
-        problem.field = key;
-        problems_.push_back(std::move(problem));
-        return {};
+        newer_words_.push_back(newer_word(key, value.text));
     }
 
     [[nodiscard]] static std::int32_t small(std::int64_t whole) {
@@ -188,26 +192,9 @@ class Reader {
         return static_cast<std::int32_t>(std::clamp(whole, -bound, bound));
     }
 
-    void id_in(std::string_view key, const Json& value, base::Id& out) {
-        const base::Result<base::Id> id = base::parse_id(value.text);
-        if (id) {
-            out = id.value();
-        } else {
-            complain(Trouble::fact_field_wrong, key);
-        }
-    }
-
-    void ref_in(std::string_view key, const Json& value, Ref& out) {
-        const base::Result<Ref> ref = parse_ref(value.text);
-        if (ref) {
-            out = ref.value();
-        } else {
-            complain(Trouble::fact_field_wrong, key);
-        }
-    }
-
     const Json& object_;
-    Problems& problems_;
+    Problems& cautions_;
+    Problems newer_words_;
     std::vector<std::string_view> taken_;
 };
 
@@ -216,7 +203,7 @@ class Reader {
            !std::holds_alternative<Withdrawal>(fields) && !std::holds_alternative<Answer>(fields);
 }
 
-void read_fields(Reader& reader, Body& body, bool nested) {
+void read_envelope(Reader& reader, Body& body, bool nested) {
     std::string kind;
     reader.needed_text("kind", kind);
     reader.needed_date("on", body.on);
@@ -226,59 +213,68 @@ void read_fields(Reader& reader, Body& body, bool nested) {
         reader.complain(Trouble::fact_kind_nested, "instead");
         body.fields = UnknownKind{kind};
     }
-    std::visit([&](auto& fields) { visit(reader, fields); }, body.fields);
 }
 
-Body read_body(const Json& object, bool nested, Problems& problems) {
+/// The fields of the kind. With a word that this version does not know the whole record is one it
+/// does not know: kept as it is, and nothing but its envelope is judged.
+void read_fields(Reader& reader, Body& body, Problems& problems, Problems& cautions) {
+    const std::size_t before = reader.taken();
+    const std::size_t problems_before = problems.size();
+    const std::size_t cautions_before = cautions.size();
+    std::visit([&](auto& fields) { visit(reader, fields); }, body.fields);
+    if (reader.newer_words().empty()) {
+        body.extra = reader.rest();
+        return;
+    }
+    problems.resize(problems_before);
+    cautions.resize(cautions_before);
+    cautions.insert(cautions.end(), reader.newer_words().begin(), reader.newer_words().end());
+    body.extra = reader.members_since(before);
+    body.fields = UnknownKind{std::string{kind_name(body.fields)}};
+}
+
+Body read_body(const Json& object, bool nested, Problems& problems, Problems& cautions) {
     Body body;
-    Reader reader{object, problems};
-    read_fields(reader, body, nested);
-    body.extra = reader.rest();
+    Reader reader{object, problems, cautions};
+    read_envelope(reader, body, nested);
+    read_fields(reader, body, problems, cautions);
     return body;
 }
 
 }  // namespace
 
-base::Result<Ref> parse_ref(std::string_view text) {
-    constexpr std::size_t id_length = 36;
-    constexpr std::size_t content_length = 16;
-    const base::Result<base::Id> id = base::parse_id(text.substr(0, id_length));
-    if (!id) return id.problems();
-    Ref ref{id.value(), 0};
-    if (text.size() == id_length) return ref;
-    const std::string_view rest = text.substr(id_length);
-    const Problem wrong = base::trouble(Trouble::id_malformed, {base::text_arg(std::string{text})});
-    if (rest.size() != content_length + 1 || rest.front() != '/') return wrong;
-    for (const char digit : rest.substr(1)) {
-        const std::size_t value = std::string_view{"0123456789abcdef"}.find(digit);
-        if (value == std::string_view::npos) return wrong;
-        ref.content = ref.content << 4U | value;
-    }
-    return ref;
+base::Result<Fact> parse_fact(std::string_view text, std::int32_t line) {
+    Problems cautions;
+    return parse_fact(text, line, cautions);
 }
 
-base::Result<Fact> parse_fact(std::string_view text, std::int32_t line) {
+base::Result<Fact> parse_fact(std::string_view text, std::int32_t line, Problems& cautions) {
     base::Result<Json> json = read_json(text, line);
     if (!json) return json.problems();
     Problems problems;
+    Problems newer;
     Fact fact;
-    Reader reader{json.value(), problems};
+    Reader reader{json.value(), problems, newer};
     reader.id("id", fact.id);
     std::int64_t tick = 0;
     reader.needed_whole("at", fact.stamp.wall_ms);
     reader.needed_whole("tick", tick);
     reader.needed_text("device", fact.stamp.device);
     reader.text("by", fact.by);
-    read_fields(reader, fact.body, false);
-    fact.body.extra = reader.rest();
+    read_envelope(reader, fact.body, false);
+    read_fields(reader, fact.body, problems, newer);
     if (tick < 0 || tick > INT32_MAX) reader.complain(Trouble::fact_field_wrong, "tick");
     if (fact.stamp.wall_ms < 0) reader.complain(Trouble::fact_field_wrong, "at");
     fact.stamp.tick = static_cast<std::int32_t>(std::clamp<std::int64_t>(tick, 0, INT32_MAX));
     if (problems.empty()) problems = check(fact.body);
-    if (problems.empty()) return fact;
     for (Problem& problem : problems)
         problem.line = line;
-    return problems;
+    if (!problems.empty()) return problems;
+    for (Problem& caution : newer) {
+        caution.line = line;
+        cautions.push_back(std::move(caution));
+    }
+    return fact;
 }
 
 }  // namespace twoclocks::facts
