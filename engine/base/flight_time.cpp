@@ -157,4 +157,36 @@ std::string print_tenths(FlightTime time, Round round) {
     return (count < 0 ? "-" : "") + std::to_string(size / 10) + '.' + std::to_string(size % 10);
 }
 
+HoursForm exact_form(const std::vector<FlightTime>& times) {
+    const auto all_whole = [&](std::int64_t unit_seconds) {
+        return std::all_of(times.begin(), times.end(), [&](FlightTime time) {
+            return time.seconds % unit_seconds == 0;
+        });
+    };
+    if (all_whole(seconds_per_hour / 10)) return HoursForm::tenths;
+    if (all_whole(seconds_per_minute)) return HoursForm::minutes;
+    return all_whole(seconds_per_hour / 100) ? HoursForm::hundredths : HoursForm::seconds;
+}
+
+std::string print_exact(FlightTime time, HoursForm form) {
+    const auto two = [](std::int64_t number) {
+        return (number < 10 ? "0" : "") + std::to_string(number);
+    };
+    const std::int64_t size = time.seconds < 0 ? -time.seconds : time.seconds;
+    const std::int64_t rest = size % seconds_per_hour;
+    std::string out = (time.seconds < 0 ? "-" : "") + std::to_string(size / seconds_per_hour);
+    switch (form) {
+        case HoursForm::tenths:
+            return out + '.' + std::to_string(rest * 10 / seconds_per_hour);
+        case HoursForm::hundredths:
+            return out + '.' + two(rest * 100 / seconds_per_hour);
+        case HoursForm::minutes:
+            return out + ':' + two(rest / seconds_per_minute);
+        case HoursForm::seconds:
+            return out + ':' + two(rest / seconds_per_minute) + ':' +
+                   two(rest % seconds_per_minute);
+    }
+    return out;
+}
+
 }  // namespace twoclocks::base

@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "engine/base/problem.hpp"
 
@@ -54,5 +55,18 @@ inline constexpr std::int64_t most_hours = 200'000;
 /// Units: hours. Range: any. Errors: none. `round` is toward minus or plus infinity.
 /// Source: our choice, because hour meters show tenths.
 [[nodiscard]] std::string print_tenths(FlightTime time, Round round);
+
+/// How hours are written when nothing may be cut: 1234.5, 1234:30, 1234.56 or 1234:30:15.
+enum class HoursForm : std::uint8_t { tenths, minutes, hundredths, seconds };
+
+/// The first form, in the order above, in which every one of these is written whole.
+/// Units: none. Range: any. Errors: none. Source: our choice: figures of one sum share a form.
+[[nodiscard]] HoursForm exact_form(const std::vector<FlightTime>& times);
+
+/// Prints hours with a dot and no grouping: 9.9, 9:54, 9.87, 9:51:36. A form too coarse for the
+/// time cuts it toward zero, so the form comes from exact_form.
+/// Units: hours. Range: any but the least number. Errors: none.
+/// Source: our choice, as meters and logbooks write them.
+[[nodiscard]] std::string print_exact(FlightTime time, HoursForm form);
 
 }  // namespace twoclocks::base

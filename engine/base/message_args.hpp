@@ -60,6 +60,12 @@ namespace twoclocks::base {
     return {ArgType::hours_whole, time.seconds, 0, {}};
 }
 
+/// Hours to the second, in a form that loses nothing: see exact_form.
+/// Units: hours. Errors: none. Source: our choice, a sum on paper adds up as it is printed.
+[[nodiscard]] inline Arg hours_exact_arg(FlightTime time, HoursForm form) {
+    return {ArgType::hours_exact, time.seconds, static_cast<std::int64_t>(form), {}};
+}
+
 /// Years and days.
 /// Units: years and days. Errors: none. Source: our choice.
 [[nodiscard]] inline Arg span_arg(Span span) {

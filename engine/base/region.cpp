@@ -25,7 +25,7 @@ constexpr std::array month_words{Word::month_1,
                                  Word::month_11,
                                  Word::month_12};
 
-/// Writes plain text like -1234.5 with the region's signs.
+/// Writes plain text like -1234.5 or 1234:30 with the region's signs.
 [[nodiscard]] std::string write_number(std::string_view plain, const Region& region) {
     constexpr std::size_t group = 3;
     std::string out;
@@ -33,14 +33,14 @@ constexpr std::array month_words{Word::month_1,
         out += minus_sign;
         plain.remove_prefix(1);
     }
-    const std::size_t point = plain.find('.');
+    const std::size_t point = plain.find_first_of(".:");
     const std::string_view whole = plain.substr(0, point);
     for (std::size_t i = 0; i < whole.size(); ++i) {
         if (i > 0 && (whole.size() - i) % group == 0) out += region.group_sign;
         out += whole[i];
     }
     if (point == std::string_view::npos) return out;
-    out += region.decimal_sign;
+    out += plain[point] == '.' ? region.decimal_sign : std::string{plain[point]};
     out += plain.substr(point + 1);
     return out;
 }
@@ -113,6 +113,9 @@ constexpr std::array month_words{Word::month_1,
             return write_hours(arg.first, Round::up, region);
         case ArgType::hours_whole:
             return write_whole_hours(arg.first, region);
+        case ArgType::hours_exact:
+            return write_number(print_exact({arg.first}, static_cast<HoursForm>(arg.second)),
+                                region);
         case ArgType::span:
             return write_span(arg, region);
         case ArgType::word:

@@ -1,6 +1,7 @@
 #include "engine/views/why.hpp"
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/why_parts.hpp"
 
 namespace twoclocks::views {
 namespace {
@@ -10,14 +11,6 @@ using facts::Clock;
 using limits::ClockDue;
 using limits::CountsFrom;
 using limits::ItemDue;
-
-void add(Why& why, Word word, std::vector<base::Arg> args = {}) {
-    why.lines.push_back({{word, std::move(args)}, {}});
-}
-
-void add(Why& why, Word word, std::vector<base::Arg> args, base::Id fact) {
-    why.lines.push_back({{word, std::move(args)}, fact});
-}
 
 void add_source(Why& why, const ItemDue& item) {
     if (item.source.empty()) {
@@ -30,44 +23,6 @@ void add_source(Why& why, const ItemDue& item) {
             {base::text_arg(item.source), base::text_arg(item.revision)},
             item.limit_fact);
     }
-}
-
-void add_total(Why& why, const Assessed& aircraft) {
-    if (aircraft.state.usage.empty()) {
-        add(why, Word::why_no_total);
-        return;
-    }
-    const timeline::UsagePoint& last = aircraft.state.usage.back();
-    add(why,
-        Word::why_total_now,
-        {base::hours_used_arg(last.total), base::day_arg(last.on)},
-        last.fact);
-}
-
-void add_hours_anchor(Why& why, const ClockDue& clock) {
-    const base::Arg anchor = base::hours_left_arg(clock.anchor_total);
-    if (clock.estimated) {
-        add(why, Word::why_from_estimate_hours, {anchor}, clock.anchor_fact);
-    } else if (clock.counts_from == CountsFrom::work) {
-        add(why, Word::why_from_work_hours, {anchor}, clock.anchor_fact);
-    } else if (clock.counts_from == CountsFrom::anchor) {
-        add(why, Word::why_from_anchor_hours, {anchor}, clock.anchor_fact);
-    } else {
-        add(why, Word::why_from_assumed_hours);
-    }
-}
-
-void explain_hours(Why& why, const Assessed& aircraft, const ItemDue& item, const ClockDue& clock) {
-    add(why, Word::why_limit_hours, {base::hours_left_arg(clock.limit_hours)}, item.limit_fact);
-    add_total(why, aircraft);
-    if (!clock.known) return;
-    add_hours_anchor(why, clock);
-    add(why,
-        Word::why_hours_sum,
-        {base::hours_left_arg(clock.limit_hours),
-         base::hours_used_arg(clock.anchor_total + clock.used),
-         base::hours_left_arg(clock.anchor_total),
-         base::hours_left_arg(clock.left)});
 }
 
 void explain_calendar(Why& why,
@@ -205,21 +160,6 @@ Why why_date(const Assessed& aircraft, std::int32_t place, base::Message title) 
     return why;
 }
 
-Why why_total(const Assessed& aircraft) {
-    Why why;
-    why.title = {Word::why_total, {}};
-    add_total(why, aircraft);
-    for (const timeline::MeterState& meter : aircraft.state.meters) {
-        const base::Arg name = base::text_arg(meter.name);
-        add(why,
-            Word::why_meter,
-            {name, base::hours_left_arg(meter.reads), base::hours_left_arg(meter.total)},
-            meter.id);
-    }
-    if (!aircraft.state.questions.empty()) add(why, Word::why_highest);
-    return why;
-}
-
 Why why_rate(const Assessed& aircraft) {
     Why why;
     why.title = {Word::why_rate, {}};
@@ -242,10 +182,11 @@ Why why_rate(const Assessed& aircraft) {
         add(why, Word::why_rate_none);
     }
     if (aircraft.state.plan) {
+        const timeline::StatedPlan& plan = *aircraft.state.plan;
         add(why,
             Word::why_rate_plan,
-            {base::hours_left_arg(aircraft.state.plan->month)},
-            aircraft.state.plan->fact);
+            {base::hours_exact_arg(plan.month, base::exact_form({plan.month}))},
+            plan.fact);
     }
     return why;
 }
@@ -260,7 +201,8 @@ Why why_break_even(const Assessed& aircraft) {
     const ClockDue* hours = limits::clock_of(*overhaul, Clock::hours);
     const ClockDue* calendar = limits::clock_of(*overhaul, Clock::calendar);
     const base::Span span = base::span_between(aircraft.today, calendar->due_on);
-    add(why, Word::why_break_even_sum, {base::hours_left_arg(hours->left), base::span_arg(span)});
+    const base::Arg left = base::hours_exact_arg(hours->left, base::exact_form({hours->left}));
+    add(why, Word::why_break_even_sum, {left, base::span_arg(span)});
     add(why, Word::why_break_even_use);
     return why;
 }

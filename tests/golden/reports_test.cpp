@@ -56,7 +56,9 @@ TEST_CASE("every report of every fleet is the same to the byte on every build", 
     const std::string last_line = now.substr(now.rfind('\n', now.size() - 2) + 1);
     std::printf("golden %s\n", last_line.substr(0, 64).c_str());
     if (std::getenv("TWO_CLOCKS_REWRITE") != nullptr) {
-        std::ofstream{std::string{HOUSE_ROOT} + '/' + stored, std::ios::binary} << now;
+        std::string path{HOUSE_ROOT};
+        path.append("/").append(stored);
+        std::ofstream{path, std::ios::binary} << now;
     }
     CHECK(now == file_text(stored));
 }

@@ -122,10 +122,10 @@ std::string file_text(const std::string& path) {
 
 std::vector<std::string> demo_files() {
     std::vector<std::string> out;
-    const std::filesystem::path folder{std::string{HOUSE_ROOT} + "/demo"};
+    const std::filesystem::path folder = std::filesystem::path{HOUSE_ROOT} / "demo";
     for (const auto& entry : std::filesystem::directory_iterator{folder}) {
         if (entry.path().extension() == ".jsonl") {
-            out.push_back("demo/" + entry.path().filename().string());
+            out.push_back(std::string{"demo/"}.append(entry.path().filename().string()));
         }
     }
     std::sort(out.begin(), out.end());

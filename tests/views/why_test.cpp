@@ -68,8 +68,7 @@ TEST_CASE("hours left: the limit, the total, where it counts from, and the sum",
     CHECK(said(why, Word::why_total_now) == "Total time is 1,160.0 h, recorded on 1 Jun 2024.");
     CHECK(fact_of(why, Word::why_total_now) == h.reading.id);
     CHECK(fact_of(why, Word::why_from_work_hours) == h.work.id);
-    CHECK(said(why, Word::why_hours_sum) ==
-          "100.0 − (1,160.0 − 1,120.0) = 60.0 h, cut down to the tenth.");
+    CHECK(said(why, Word::why_hours_sum) == "100.0 − (1,160.0 − 1,120.0) = 60.0 h.");
     CHECK(said(why, Word::why_source_no_revision) == "Source: Manual, revision not given.");
     CHECK(fact_of(why, Word::why_source_no_revision) == h.check_limit.id);
     CHECK(why.lines.back().text.word == Word::why_not_approval);
