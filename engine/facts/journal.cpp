@@ -20,9 +20,13 @@ namespace {
         return {withdrawal->withdraws.id};
     std::vector<base::Id> out;
     if (const auto* answer = std::get_if<Answer>(&body.fields)) {
-        for (const Ref& ref : answer->settles)
-            out.push_back(ref.id);
+        for (const auto* refs : {&answer->settles, &answer->keeps}) {
+            for (const Ref& ref : *refs)
+                out.push_back(ref.id);
+        }
     }
+    std::sort(out.begin(), out.end());
+    out.erase(std::unique(out.begin(), out.end()), out.end());
     return out;
 }
 

@@ -192,6 +192,15 @@ std::uint64_t content_of(const Fact& fact) {
     return content == 0 ? 1 : content;
 }
 
+bool say_the_same(const Body& left, const Body& right) {
+    if (left.on != right.on || left.fields.index() != right.fields.index()) return false;
+    std::string one;
+    std::string other;
+    print_body(left, one);
+    print_body(right, other);
+    return one == other;
+}
+
 std::string print_ref(const Ref& ref) {
     std::string out = base::print_id(ref.id);
     if (ref.content == 0) return out;

@@ -17,6 +17,10 @@ namespace twoclocks::facts {
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::uint64_t content_of(const Fact& fact);
 
+/// True when two bodies print the same: day, subjects, kind and every field.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] bool say_the_same(const Body& left, const Body& right);
+
 /// A reference in text: the id, and `/` with 16 hexadecimal digits when content tells bodies apart.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::string print_ref(const Ref& ref);

@@ -50,6 +50,13 @@ void apply_plan(const timeline::StatedPlan& plan, UsageRate& rate) {
                    most_seconds_a_day);
     const bool measured = rate.basis == RateBasis::measured;
     rate.basis = measured ? RateBasis::stated_and_measured : RateBasis::stated;
+    if (measured && plan.disputed) {
+        // The plan may yet be withdrawn: no answer flies more than the most of both.
+        rate.plan_gives_way = rate.likely > stated;
+        rate.likely = std::max(rate.likely, stated);
+        rate.greatest = std::max(rate.greatest, stated);
+        return;
+    }
     rate.likely = stated;
     rate.least = measured ? std::min(rate.least, stated) : stated;
     rate.greatest = measured ? std::max(rate.greatest, stated) : stated;

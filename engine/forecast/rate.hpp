@@ -25,6 +25,7 @@ struct UsageRate {
     std::int32_t window_days{0};  // how long each is
     base::Date from;              // the history that was used
     base::Date to;
+    bool plan_gives_way{false};  // the plan is disputed and less than what was measured
 };
 
 inline constexpr std::int32_t fewest_days = 28;  // below this, readings say nothing of a rate
@@ -34,8 +35,7 @@ inline constexpr std::int32_t history_days = 5 * 365;
 inline constexpr double days_a_year = 365.25;
 
 /// The rate of an aircraft. A stated plan is the likely rate; the fan stays what was measured,
-/// widened to
-/// hold the plan.
+/// widened to hold the plan. A plan that records disagree about only ever raises a measured rate.
 /// Units: seconds a day. Range: 0 to 86,400. Errors: basis unknown when under 28 days of history
 /// and no plan.
 /// Source: our choice, because a stated plan knows more than the past and less than it thinks.

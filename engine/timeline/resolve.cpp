@@ -4,6 +4,7 @@
 #include <iterator>
 #include <map>
 
+#include "engine/facts/print.hpp"
 #include "engine/timeline/safer.hpp"
 
 namespace twoclocks::timeline {
@@ -68,11 +69,22 @@ using facts::Withdrawal;
     return false;
 }
 
-/// Collects the heads below the given versions.
+/// Two corrections of one version that put the same in its place.
+[[nodiscard]] bool is_twin(const Fact& left, const Fact& right) {
+    const auto* one = std::get_if<Correction>(&left.body.fields);
+    const auto* other = std::get_if<Correction>(&right.body.fields);
+    return &left != &right && one != nullptr && other != nullptr && one->instead &&
+           other->instead && one->replaces == other->replaces &&
+           say_the_same(*one->instead, *other->instead);
+}
+
+/// Collects the heads below the given versions. What replaces a version replaces its twins too:
+/// whoever corrected it need not have known that somebody else had written the same.
 void collect_heads(const Journal& journal,
                    std::vector<const Fact*> versions,
                    std::vector<Head>& heads) {
     std::vector<const Fact*> seen;
+    std::vector<const Fact*> replaced;
     while (!versions.empty()) {
         const Fact* fact = versions.back();
         versions.pop_back();
@@ -80,8 +92,15 @@ void collect_heads(const Journal& journal,
         seen.push_back(fact);
         const std::vector<const Fact*> next = replacements(journal, *fact);
         if (next.empty()) heads.push_back({fact, body_of(*fact)});
+        if (!next.empty()) replaced.push_back(fact);
         versions.insert(versions.end(), next.begin(), next.end());
     }
+    const auto twin_is_replaced = [&](const Head& head) {
+        return std::any_of(replaced.begin(), replaced.end(), [&](const Fact* other) {
+            return is_twin(*head.fact, *other);
+        });
+    };
+    heads.erase(std::remove_if(heads.begin(), heads.end(), twin_is_replaced), heads.end());
     std::sort(heads.begin(), heads.end(), [](const Head& left, const Head& right) {
         return comes_before(*left.fact, *right.fact);
     });
@@ -93,23 +112,47 @@ void settle(Record& record) {
         if (head.body != nullptr) bodies.push_back(head.body);
     }
     const bool one_takes_it_back = bodies.size() < record.heads.size();
-    record.open = record.heads.size() > 1 && !bodies.empty();
+    const auto says_the_same = [&](const Head& head) { return agree(head, record.heads.front()); };
+    record.open = record.heads.size() > 1 &&
+                  !std::all_of(record.heads.begin() + 1, record.heads.end(), says_the_same);
     const std::optional<facts::Body> in_use = safer(bodies, one_takes_it_back);
     record.withdrawn = !in_use.has_value();
     if (in_use) record.in_use = *in_use;
 }
 
+/// What an answer says of a version it says of its twins, but for those that an answer keeps.
+void drop_answered(const Journal& journal, std::vector<Head>& heads) {
+    std::vector<const Fact*> dropped;
+    std::vector<const Fact*> kept;
+    for (const Head& head : heads) {
+        bool is_dropped = false;
+        bool is_kept = false;
+        for (const Fact* fact : answers_on(journal, *head.fact)) {
+            const auto& answer = *std::get_if<Answer>(&fact->body.fields);
+            const bool keeps = any_names(answer.keeps, *head.fact);
+            is_kept = is_kept || keeps;
+            is_dropped = is_dropped || !keeps;
+        }
+        if (is_kept) kept.push_back(head.fact);
+        if (is_dropped && !is_kept) dropped.push_back(head.fact);
+    }
+    const auto goes = [&](const Head& head) {
+        if (std::find(kept.begin(), kept.end(), head.fact) != kept.end()) return false;
+        return std::any_of(dropped.begin(), dropped.end(), [&](const Fact* other) {
+            return other == head.fact || is_twin(*other, *head.fact);
+        });
+    };
+    heads.erase(std::remove_if(heads.begin(), heads.end(), goes), heads.end());
+}
+
 [[nodiscard]] Record make_record(const Journal& journal,
-                                 const Verdicts& verdicts,
                                  base::Id root,
                                  const std::vector<const Fact*>& versions) {
     Record record;
     record.root = root;
     record.first = versions.front();
     collect_heads(journal, versions, record.heads);
-    const auto dropped = [&](const Head& head) { return verdicts.drops(*head.fact); };
-    record.heads.erase(std::remove_if(record.heads.begin(), record.heads.end(), dropped),
-                       record.heads.end());
+    drop_answered(journal, record.heads);
     settle(record);
     return record;
 }
@@ -157,31 +200,46 @@ void collect_roots(const Journal& journal, const Fact& fact, std::vector<const F
 
 }  // namespace
 
-Verdicts::Verdicts(const Journal& journal, base::Id aircraft) {
-    for (const Fact* fact : journal.about(aircraft)) {
-        const auto* answer = std::get_if<Answer>(&fact->body.fields);
-        if (answer == nullptr || is_silenced(journal, *fact)) continue;
+bool any_names(const std::vector<Ref>& refs, const Fact& fact) {
+    return std::any_of(refs.begin(), refs.end(), [&](const Ref& ref) { return names(ref, fact); });
+}
+
+bool agree(const Head& left, const Head& right) {
+    if (left.body == nullptr || right.body == nullptr) return left.body == right.body;
+    return say_the_same(*left.body, *right.body);
+}
+
+std::vector<const Fact*> answers_on(const Journal& journal, const Fact& fact) {
+    std::vector<const Fact*> out;
+    for (const Fact* other : journal.naming(fact.id)) {
+        const auto* answer = std::get_if<Answer>(&other->body.fields);
+        if (answer == nullptr || is_silenced(journal, *other)) continue;
+        if (!any_names(answer->settles, fact) && !any_names(answer->keeps, fact)) continue;
         const bool all_here = std::all_of(answer->keeps.begin(),
                                           answer->keeps.end(),
                                           [&](const Ref& ref) { return is_here(journal, ref); });
-        if (!all_here) continue;
-        kept_.insert(kept_.end(), answer->keeps.begin(), answer->keeps.end());
-        for (const Ref& ref : answer->settles) {
-            const bool keeps =
-                std::find(answer->keeps.begin(), answer->keeps.end(), ref) != answer->keeps.end();
-            if (!keeps) dropped_.push_back(ref);
-        }
+        if (all_here) out.push_back(other);
     }
+    return out;
 }
 
-bool Verdicts::drops(const Fact& fact) const {
-    const auto named = [&](const Ref& ref) { return names(ref, fact); };
-    return std::any_of(dropped_.begin(), dropped_.end(), named) &&
-           std::none_of(kept_.begin(), kept_.end(), named);
+std::vector<base::Id> roots_of(const Journal& journal, const Fact& fact) {
+    // A withdrawal is a version of what it takes back.
+    std::vector<const Fact*> starts{&fact};
+    if (const auto* withdrawal = std::get_if<Withdrawal>(&fact.body.fields))
+        starts = journal.with_id(withdrawal->withdraws.id);
+    std::vector<const Fact*> roots;
+    for (const Fact* start : starts)
+        collect_roots(journal, *start, roots);
+    std::vector<base::Id> out;
+    for (const Fact* root : roots)
+        out.push_back(root_id(*root));
+    std::sort(out.begin(), out.end());
+    out.erase(std::unique(out.begin(), out.end()), out.end());
+    return out;
 }
 
 std::vector<Record> resolve(const Journal& journal, base::Id aircraft) {
-    const Verdicts verdicts{journal, aircraft};
     std::map<base::Id, std::vector<const Fact*>> versions;
     std::vector<base::Id> order;
     for (const Fact* fact : journal.about(aircraft)) {
@@ -199,7 +257,7 @@ std::vector<Record> resolve(const Journal& journal, base::Id aircraft) {
         std::sort(same.begin(), same.end(), [](const Fact* left, const Fact* right) {
             return comes_before(*left, *right);
         });
-        Record record = make_record(journal, verdicts, root, same);
+        Record record = make_record(journal, root, same);
         if (concerns(record, aircraft)) out.push_back(std::move(record));
     }
     return out;

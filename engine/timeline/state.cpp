@@ -4,6 +4,8 @@
 #include <map>
 
 #include "engine/base/message_args.hpp"
+#include "engine/timeline/ahead.hpp"
+#include "engine/timeline/question.hpp"
 #include "engine/timeline/safer.hpp"
 #include "engine/timeline/usage.hpp"
 
@@ -15,47 +17,18 @@ using base::Trouble;
 
 constexpr std::int64_t ms_per_day = 24LL * 60 * 60 * 1000;
 
-[[nodiscard]] bool has_safe_side(const facts::Fields& fields) {
-    return !std::holds_alternative<facts::AircraftAdded>(fields) &&
-           !std::holds_alternative<facts::AircraftChanged>(fields) &&
-           !std::holds_alternative<facts::ItemAdded>(fields) &&
-           !std::holds_alternative<facts::UnknownKind>(fields);
-}
-
-/// Versions of different kinds, or about different things, have no safe side between them.
-[[nodiscard]] bool comparable(const Record& record) {
-    const facts::Body* first = nullptr;
-    for (const Head& head : record.heads) {
-        if (head.body == nullptr) continue;
-        if (first == nullptr) first = head.body;
-        const bool same_kind = head.body->fields.index() == first->fields.index();
-        if (!same_kind || head.body->about != first->about) return false;
-    }
-    return first == nullptr || has_safe_side(first->fields);
-}
-
-void fold_question(const Record& record, AircraftState& state) {
-    if (!record.open) return;
-    Question question;
-    question.root = record.root;
-    const bool one_id =
-        std::all_of(record.heads.begin(), record.heads.end(), [&](const Head& head) {
-            return head.fact->id == record.heads.front().fact->id;
-        });
-    question.kind = one_id ? QuestionKind::same_id : QuestionKind::versions;
-    for (const Head& head : record.heads)
-        question.sides.push_back(head.fact);
-    if (!record.withdrawn) question.in_use = record.in_use;
-    question.no_safe_side = !comparable(record);
-    state.questions.push_back(std::move(question));
-}
-
-void fold_cautions(const Record& record, Date today, AircraftState& state) {
+/// Every record that a device far ahead of today wrote about the aircraft: first versions,
+/// corrections, withdrawals and answers.
+void fold_stamps(const facts::Journal& journal, Date today, AircraftState& state) {
     const std::int64_t far_ahead = (static_cast<std::int64_t>(today.day_number) + 2) * ms_per_day;
-    if (record.first->stamp.wall_ms > far_ahead) {
+    for (const facts::Fact* fact : journal.about(state.id)) {
+        if (fact->stamp.wall_ms <= far_ahead) continue;
         state.cautions.push_back(
-            {Trouble::stamp_far_ahead, {base::day_arg(record.first->body.on)}, record.root});
+            {Trouble::stamp_far_ahead, {base::day_arg(fact->body.on)}, fact->id});
     }
+}
+
+void count_newer(const Record& record, AircraftState& state) {
     const bool newer = std::any_of(record.heads.begin(), record.heads.end(), [](const Head& head) {
         return head.body != nullptr &&
                std::holds_alternative<facts::UnknownKind>(head.body->fields);
@@ -233,21 +206,6 @@ void fold_work(const Record& record,
     }
 }
 
-void fold_rest(const std::vector<const Record*>& records, Date today, AircraftState& state) {
-    for (const Record* record : records) {
-        const facts::Body& body = record->in_use;
-        if (const auto* work = std::get_if<facts::WorkDone>(&body.fields))
-            fold_work(*record, *work, today, state);
-        if (const auto* spell = std::get_if<facts::OutOfService>(&body.fields)) {
-            state.spells.push_back({body.on, spell->until, spell->why, record->root});
-        }
-        const auto* plan = std::get_if<facts::UsagePlanned>(&body.fields);
-        if (plan != nullptr && body.on <= today) {
-            state.plan = StatedPlan{plan->month, plan->why, body.on, record->root};
-        }
-    }
-}
-
 }  // namespace
 
 AircraftState replay(const facts::Journal& journal, base::Id aircraft, Date today) {
@@ -257,13 +215,19 @@ AircraftState replay(const facts::Journal& journal, base::Id aircraft, Date toda
     const std::vector<Record> records = resolve(journal, aircraft);
     for (const Record& record : records) {
         fold_question(record, state);
-        fold_cautions(record, today, state);
+        count_newer(record, state);
     }
+    fold_stamps(journal, today, state);
     const std::vector<const Record*> sorted = by_day(records);
     fold_identity(sorted, today, state);
     fold_usage(records, today, state);
     fold_items(sorted, today, state);
-    fold_rest(sorted, today, state);
+    for (const Record* record : sorted) {
+        const auto* work = std::get_if<facts::WorkDone>(&record->in_use.fields);
+        if (work != nullptr) fold_work(*record, *work, today, state);
+    }
+    fold_spells(sorted, state);
+    fold_plan(sorted, today, state);
     return state;
 }
 

@@ -8,6 +8,7 @@
 // day
 //   that nobody disputes serves planning only and is marked as an estimate.
 //   An anchor nobody knows: the earliest it could be, marked as assumed.
+//   Flying recorded in a spell that has no end: the spell has ended, by that day at the latest.
 #pragma once
 
 #include <array>
@@ -65,12 +66,14 @@ struct ItemState {
     std::array<std::optional<Renewed>, clock_count> renewed;
 };
 
-/// Days out of service, `until` not included; no end is not known yet.
+/// Days out of service, `until` not included; no end is not known yet. A spell recorded without an
+/// end that was flown in ends on the day the flying was recorded: then `flown_by` is that day too.
 struct Spell {
     base::Date from;
     std::optional<base::Date> until;
     std::string why;
     base::Id fact;
+    std::optional<base::Date> flown_by{};
 };
 
 /// Usage a person stated for the time ahead.
@@ -79,6 +82,7 @@ struct StatedPlan {
     std::string why;
     base::Date on;
     base::Id fact;
+    bool disputed{false};  // records disagree: `month` is the most that any of them plans
 };
 
 enum class QuestionKind : std::uint8_t {
@@ -88,11 +92,17 @@ enum class QuestionKind : std::uint8_t {
     too_fast   // more than 24 hours a day between two readings
 };
 
+/// One way of answering: a fact, and others that say the same.
+struct Side {
+    facts::Fact fact;
+    std::vector<facts::Fact> same;
+};
+
 /// Facts that cannot all be right, waiting for a person.
 struct Question {
     QuestionKind kind{};
     base::Id root;  // the record, for same_id and versions
-    std::vector<const facts::Fact*> sides;
+    std::vector<Side> sides;
     std::optional<facts::Body> in_use;  // the safer value; none when it is that nothing happened
     bool no_safe_side{false};           // the aircraft shows unknown
 };
@@ -114,7 +124,8 @@ struct AircraftState {
     bool withdrawn{false};
     std::vector<MeterState> meters;  // oldest first; the last is the one to read
     UsageSeries usage;
-    UsageSeries certain;  // of it, what no open question touches: for estimates
+    UsageSeries certain;   // of it, what no open question touches: for estimates
+    UsageSeries recorded;  // every total that a record names, also those that fall, by day
     std::optional<base::Count> landings;
     std::optional<base::Count> starts;
     std::vector<ItemState> items;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/timeline/question.hpp"
 
 namespace twoclocks::timeline {
 namespace {
@@ -16,13 +17,13 @@ constexpr std::int64_t seconds_per_day = 24 * base::seconds_per_hour;
 /// A total before the series is made to never fall.
 struct Sample {
     UsagePoint point;
-    const facts::Fact* fact{nullptr};
+    const Record* record{nullptr};
     bool is_reading{false};
     bool is_certain{true};
 };
 
-[[nodiscard]] const facts::Fact* head_of(const Record& record) {
-    return record.heads.front().fact;
+[[nodiscard]] const facts::Fact& head_of(const Sample& sample) {
+    return *sample.record->heads.front().fact;
 }
 
 [[nodiscard]] MeterState* find_meter(AircraftState& state, base::Id id) {
@@ -50,7 +51,8 @@ void fold_meters(const std::vector<Record>& records,
                                 std::nullopt});
         if (record.open) open.push_back(record.root);
         samples.push_back(
-            {{record.in_use.on, meter->total, record.root}, head_of(record), false, !record.open});
+            {{record.in_use.on, meter->total, record.root}, &record, false, !record.open});
+        state.recorded.push_back(samples.back().point);
     }
     std::stable_sort(
         state.meters.begin(), state.meters.end(), [](const auto& left, const auto& right) {
@@ -98,7 +100,14 @@ void fold_reading(const Record& record,
     const FlightTime total = reading.reads - meter->reads + meter->total;
     const bool meter_is_open = std::find(open.begin(), open.end(), meter->id) != open.end();
     samples.push_back(
-        {{body.on, total, record.root}, head_of(record), true, !record.open && !meter_is_open});
+        {{body.on, total, record.root}, &record, true, !record.open && !meter_is_open});
+    for (const Head& head : record.heads) {
+        const auto* one =
+            head.body == nullptr ? nullptr : std::get_if<facts::Reading>(&head.body->fields);
+        if (one == nullptr) continue;
+        const FlightTime recorded = one->reads - meter->reads + meter->total;
+        state.recorded.push_back({head.body->on, recorded, record.root});
+    }
 }
 
 /// Totals that a work names. Of versions that disagree the highest on the earliest day stands for
@@ -116,10 +125,13 @@ void fold_work_total(const Record& record,
         if (work == nullptr || head.body->on > today) continue;
         raise_to(state.landings, work->landings);
         raise_to(state.starts, work->starts);
-        if (work->total) on = std::min(on, head.body->on);
+        if (work->total) {
+            on = std::min(on, head.body->on);
+            state.recorded.push_back({head.body->on, *work->total, record.root});
+        }
         raise_to(total, work->total);
     }
-    if (total) samples.push_back({{on, *total, record.root}, head_of(record), false, !record.open});
+    if (total) samples.push_back({{on, *total, record.root}, &record, false, !record.open});
 }
 
 void fold_samples(const std::vector<Record>& records,
@@ -137,14 +149,22 @@ void fold_samples(const std::vector<Record>& records,
     std::stable_sort(samples.begin(), samples.end(), [](const Sample& left, const Sample& right) {
         if (left.point.on != right.point.on) return left.point.on < right.point.on;
         if (left.point.total != right.point.total) return left.point.total < right.point.total;
-        return comes_before(*left.fact, *right.fact);
+        return comes_before(head_of(left), head_of(right));
     });
+    std::stable_sort(
+        state.recorded.begin(), state.recorded.end(), [](const auto& left, const auto& right) {
+            return left.on != right.on ? left.on < right.on : left.total < right.total;
+        });
 }
 
 /// Two samples that cannot both be right: a question between readings, else a caution.
 void disagree(QuestionKind kind, const Sample& earlier, const Sample& later, AircraftState& state) {
     if (earlier.is_reading && later.is_reading) {
-        state.questions.push_back({kind, {}, {earlier.fact, later.fact}, std::nullopt, false});
+        state.questions.push_back({kind,
+                                   {},
+                                   {side_of(*earlier.record, 0), side_of(*later.record, 0)},
+                                   std::nullopt,
+                                   false});
         return;
     }
     const Trouble code =

@@ -50,7 +50,8 @@ using forecast::RateBasis;
     const forecast::UsageRate& rate = aircraft.rate;
     if (rate.basis == RateBasis::unknown)
         return figure({Word::say_no_rate_card, {}}, why_rate(aircraft));
-    const Word word = rate.basis == RateBasis::measured ? Word::say_rate : Word::say_rate_stated;
+    const bool as_measured = rate.basis == RateBasis::measured || rate.plan_gives_way;
+    const Word word = as_measured ? Word::say_rate : Word::say_rate_stated;
     return figure({word, {base::hours_used_arg(forecast::a_year(rate.likely))}},
                   why_rate(aircraft));
 }

@@ -1,6 +1,8 @@
 #include <algorithm>
+#include <map>
 
 #include "engine/base/message_args.hpp"
+#include "engine/timeline/question.hpp"
 #include "engine/views/make_views.hpp"
 #include "engine/views/record.hpp"
 
@@ -74,9 +76,38 @@ using timeline::QuestionKind;
     return {Word::question_in_use_safer, {}};
 }
 
-}  // namespace
+/// Which facts an open question asks about; every aircraft is looked at once.
+class Questioned {
+  public:
+    explicit Questioned(const Journal& journal) : journal_(journal) {}
 
-HistoryRow make_history_row(const Journal& journal, const Fact& fact) {
+    [[nodiscard]] bool holds(const Fact& fact) {
+        const base::Id aircraft = aircraft_of(fact.body);
+        if (aircraft.empty()) return journal_.id_is_shared(fact.id);
+        if (holds(aircraft, fact.id)) return true;
+        const auto* correction = std::get_if<facts::Correction>(&fact.body.fields);
+        return correction != nullptr && correction->instead &&
+               holds(aircraft_of(*correction->instead), fact.id);
+    }
+
+  private:
+    [[nodiscard]] bool holds(base::Id aircraft, base::Id fact) {
+        if (aircraft.empty()) return false;
+        auto found = asked_.find(aircraft);
+        if (found == asked_.end()) {
+            const std::vector<base::Id> asked = timeline::facts_in_question(journal_, aircraft);
+            found = asked_.emplace(aircraft, asked).first;
+        }
+        return std::binary_search(found->second.begin(), found->second.end(), fact);
+    }
+
+    const Journal& journal_;
+    std::map<base::Id, std::vector<base::Id>> asked_;
+};
+
+[[nodiscard]] HistoryRow make_row(const Journal& journal,
+                                  const Fact& fact,
+                                  Questioned& questioned) {
     HistoryRow row;
     row.fact = fact.id;
     row.aircraft = aircraft_of(fact.body);
@@ -92,11 +123,18 @@ HistoryRow make_history_row(const Journal& journal, const Fact& fact) {
         row.withdrawn = row.withdrawn || takes_back(*later);
     }
     row.unknown_kind = std::holds_alternative<facts::UnknownKind>(fact.body.fields);
-    row.questioned = journal.id_is_shared(fact.id) || (row.corrected && row.withdrawn);
+    row.questioned = questioned.holds(fact);
     const bool is_head = !row.corrected && !row.withdrawn && !takes_back(fact) && !is_answer(fact);
     row.can_withdraw = is_head && !row.unknown_kind;
     row.can_correct = row.can_withdraw;
     return row;
+}
+
+}  // namespace
+
+HistoryRow make_history_row(const Journal& journal, const Fact& fact) {
+    Questioned questioned{journal};
+    return make_row(journal, fact, questioned);
 }
 
 HistoryView make_history_view(const Journal& journal, base::Id aircraft, std::string registration) {
@@ -104,8 +142,9 @@ HistoryView make_history_view(const Journal& journal, base::Id aircraft, std::st
     view.registration = std::move(registration);
     const std::vector<const Fact*> facts =
         aircraft.empty() ? journal.in_order() : journal.about(aircraft);
+    Questioned questioned{journal};
     for (auto fact = facts.rbegin(); fact != facts.rend(); ++fact) {
-        view.rows.push_back(make_history_row(journal, **fact));
+        view.rows.push_back(make_row(journal, **fact, questioned));
     }
     std::stable_sort(view.rows.begin(), view.rows.end(), is_on);
     return view;
@@ -117,8 +156,9 @@ std::vector<QuestionView> make_questions(const timeline::AircraftState& state) {
         QuestionView view;
         view.what = {word_of(question.kind), {}};
         view.in_use = in_use(question);
-        for (const Fact* side : question.sides) {
-            view.sides.push_back({side->id, record_what(side->body), told_by(*side)});
+        for (const timeline::Side& side : question.sides) {
+            const Fact& fact = side.fact;
+            view.sides.push_back({fact.id, record_what(fact.body), told_by(fact)});
         }
         out.push_back(std::move(view));
     }

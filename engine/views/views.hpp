@@ -182,7 +182,7 @@ struct HistoryRow {
     base::Message told_by;  // "by Ann, 3 May 2026, this device"
     bool corrected{false};  // another record replaces it
     bool withdrawn{false};
-    bool questioned{false};
+    bool questioned{false};  // an open question asks about it
     bool can_correct{false};
     bool can_withdraw{false};
     bool unknown_kind{false};  // written by a newer version: kept, not understood

@@ -81,7 +81,14 @@ void explain_count(Why& why, const ItemDue& item, const ClockDue& clock) {
 
 void explain_spells(Why& why, const Assessed& aircraft) {
     for (const timeline::Spell& spell : aircraft.state.spells) {
-        if (spell.until && *spell.until <= aircraft.today) continue;
+        const bool is_flown = spell.flown_by && *spell.flown_by > spell.from;
+        if (is_flown) {
+            add(why,
+                Word::why_parked_flown,
+                {base::day_arg(spell.from), base::day_arg(*spell.flown_by)},
+                spell.fact);
+        }
+        if (spell.flown_by || (spell.until && *spell.until <= aircraft.today)) continue;
         if (spell.until) {
             add(why,
                 Word::why_parked,
@@ -184,7 +191,7 @@ Why why_rate(const Assessed& aircraft) {
     if (aircraft.state.plan) {
         const timeline::StatedPlan& plan = *aircraft.state.plan;
         add(why,
-            Word::why_rate_plan,
+            plan.disputed ? Word::why_rate_plan_disputed : Word::why_rate_plan,
             {base::hours_exact_arg(plan.month, base::exact_form({plan.month}))},
             plan.fact);
     }

@@ -10,6 +10,7 @@
 #include "engine/facts/print.hpp"
 #include "engine/forecast/projection.hpp"
 #include "engine/limits/due.hpp"
+#include "engine/timeline/question.hpp"
 
 using namespace twoclocks;
 using facts::Journal;
@@ -33,12 +34,11 @@ std::optional<AircraftState> answered(Journal journal, base::Id aircraft, std::u
         AircraftState state = timeline::replay(journal, aircraft, random_today);
         if (state.questions.empty()) return state;
         const Question& question = state.questions.front();
-        std::vector<facts::Ref> settles;
-        for (const facts::Fact* side : question.sides)
-            settles.push_back(ref_to(journal, *side));
-        const auto last = static_cast<std::int64_t>(settles.size()) - 1;
-        const facts::Ref keeps = settles[static_cast<std::size_t>(random.between(0, last))];
-        journal.add(judge.answer(aircraft, settles, {keeps}));
+        const auto last = static_cast<std::int64_t>(question.sides.size()) - 1;
+        const auto side = static_cast<std::size_t>(random.between(0, last));
+        facts::Body body =
+            timeline::answer_to(journal, question, side, aircraft, support::day("2025-01-15"));
+        journal.add(judge.write(body.on, body.about, body.fields));
     }
     return std::nullopt;
 }

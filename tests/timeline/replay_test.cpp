@@ -56,7 +56,7 @@ TEST_CASE("a total that falls is no point of the life", "[timeline][total]") {
     REQUIRE(state.questions.size() == 1);
     CHECK(state.questions.front().kind == timeline::QuestionKind::falling);
     CHECK(state.questions.front().sides.size() == 2);
-    CHECK(state.questions.front().sides.front()->id == h.reading.id);
+    CHECK(state.questions.front().sides.front().fact.id == h.reading.id);
 }
 
 TEST_CASE("one wrong reading does not make the next one a question", "[timeline][total]") {

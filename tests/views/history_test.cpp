@@ -55,7 +55,7 @@ TEST_CASE("a record's flags say what became of it", "[views][history]") {
     CHECK(flags(taken_back, h.reading) == "withdrawn closed");
     CHECK(flags(taken_back, withdrawal) == "closed");
     const Journal both = with(h.journal, {correction, withdrawal, answer, newer, twin});
-    CHECK(flags(both, h.reading) == "corrected withdrawn questioned closed");
+    CHECK(flags(both, h.reading) == "corrected withdrawn closed");
     CHECK(flags(both, answer) == "closed");
     CHECK(flags(both, newer) == "newer closed");
     CHECK(flags(both, twin) == "questioned open");

@@ -5,6 +5,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/print.hpp"
+#include "engine/timeline/question.hpp"
 #include "engine/views/record.hpp"
 
 namespace twoclocks::canvas {
@@ -218,15 +219,9 @@ struct Apply {
     }
 
     void answer(const timeline::Question& question, std::size_t side, base::Id aircraft) const {
-        facts::Answer answer;
-        for (const facts::Fact* fact : question.sides) {
-            const facts::Ref ref = facts::ref_to(in.ledger.visible(), *fact);
-            answer.settles.push_back(ref);
-            if (fact == question.sides[side]) answer.keeps.push_back(ref);
-        }
-        facts::Body body{in.today, {aircraft}, std::move(answer), {}};
-        const facts::Fact fact =
-            in.signer.sign(in.signer.new_id(), std::move(body), in.ledger.visible());
+        const facts::Journal& journal = in.ledger.visible();
+        facts::Body body = timeline::answer_to(journal, question, side, aircraft, in.today);
+        const facts::Fact fact = in.signer.sign(in.signer.new_id(), std::move(body), journal);
         in.save_facts(
             {fact},
             {{}, Pending::After::stay, aircraft, {Word::saved_records, {base::whole_arg(1)}}});
