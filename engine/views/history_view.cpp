@@ -32,6 +32,13 @@ using timeline::QuestionKind;
     return withdrawal != nullptr && names(withdrawal->withdraws, fact);
 }
 
+/// A correction that puts a record of a newer version in place is not understood either.
+[[nodiscard]] bool is_newer(const facts::Body& body) {
+    if (const auto* correction = std::get_if<facts::Correction>(&body.fields))
+        return correction->instead && is_newer(*correction->instead);
+    return std::holds_alternative<facts::UnknownKind>(body.fields);
+}
+
 [[nodiscard]] bool is_on(const HistoryRow& left, const HistoryRow& right) {
     return left.on > right.on;
 }
@@ -122,7 +129,7 @@ class Questioned {
         row.corrected = row.corrected || !takes_back(*later);
         row.withdrawn = row.withdrawn || takes_back(*later);
     }
-    row.unknown_kind = std::holds_alternative<facts::UnknownKind>(fact.body.fields);
+    row.unknown_kind = is_newer(fact.body);
     row.questioned = questioned.holds(fact);
     const bool is_head = !row.corrected && !row.withdrawn && !takes_back(fact) && !is_answer(fact);
     row.can_withdraw = is_head && !row.unknown_kind;

@@ -59,6 +59,8 @@ TEST_CASE("a record's flags say what became of it", "[views][history]") {
     CHECK(flags(both, answer) == "closed");
     CHECK(flags(both, newer) == "newer closed");
     CHECK(flags(both, twin) == "questioned open");
+    const Fact to_newer = h.ann.correct(h.first_reading, facts::UnknownKind{"vibration"});
+    CHECK(flags(with(h.journal, {to_newer}), to_newer) == "newer closed");
 }
 
 TEST_CASE("the history is newest first, by the day a record is true for", "[views][history]") {
