@@ -41,6 +41,7 @@ enum class ArgType : std::uint8_t {
     hours_up,     // seconds in `first`, cut to tenths toward plus infinity
     hours_whole,  // seconds in `first`, cut down to whole hours: 2,400
     hours_exact,  // seconds in `first`, nothing cut, in the HoursForm in `second`: 9:51
+    decimal,      // `first` with its last `second` digits behind the decimal sign: 1,234.50
     span,         // years in `first`, days in `second`: 7 y 166 d
     word          // a Word in `first`
 };

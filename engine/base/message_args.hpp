@@ -66,6 +66,12 @@ namespace twoclocks::base {
     return {ArgType::hours_exact, time.seconds, static_cast<std::int64_t>(form), {}};
 }
 
+/// A decimal number, every digit of it: 123450 with 2 decimals is 1,234.50.
+/// Units: the message's. Range: 0 to 9 decimals. Errors: none. Source: our choice.
+[[nodiscard]] inline Arg decimal_arg(std::int64_t units, std::int32_t decimals) {
+    return {ArgType::decimal, units, decimals, {}};
+}
+
 /// Years and days.
 /// Units: years and days. Errors: none. Source: our choice.
 [[nodiscard]] inline Arg span_arg(Span span) {

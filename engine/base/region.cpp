@@ -6,6 +6,7 @@
 
 #include "engine/base/date.hpp"
 #include "engine/base/flight_time.hpp"
+#include "engine/base/written_number.hpp"
 
 namespace twoclocks::base {
 namespace {
@@ -85,6 +86,12 @@ constexpr std::array month_words{Word::month_1,
     return write_whole(seconds % seconds_per_hour < 0 ? cut - 1 : cut, region);
 }
 
+[[nodiscard]] std::string write_decimal(const Arg& arg, const Region& region) {
+    constexpr std::int64_t most_decimals = 9;
+    const auto decimals = std::clamp<std::int64_t>(arg.second, 0, most_decimals);
+    return write_number(print_decimal(arg.first, static_cast<std::int32_t>(decimals)), region);
+}
+
 /// Both figures carry the sign of the span: it is written once, in front.
 [[nodiscard]] std::string write_span(const Arg& arg, const Region& region) {
     const auto size = [&](std::int64_t signed_number) {
@@ -116,6 +123,8 @@ constexpr std::array month_words{Word::month_1,
         case ArgType::hours_exact:
             return write_number(print_exact({arg.first}, static_cast<HoursForm>(arg.second)),
                                 region);
+        case ArgType::decimal:
+            return write_decimal(arg, region);
         case ArgType::span:
             return write_span(arg, region);
         case ArgType::word:

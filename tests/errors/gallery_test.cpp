@@ -13,6 +13,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/base/money.hpp"
 #include "engine/base/region.hpp"
 #include "engine/facts/parse.hpp"
 #include "engine/timeline/entry.hpp"
@@ -35,6 +36,12 @@ constexpr Typed typed_hours[] = {{"", "hours_empty"},
                                  {"-3.5", "hours_negative"},
                                  {"200001", "hours_absurd"}};
 
+constexpr Typed typed_money[] = {{"five", "money_malformed"},
+                                 {"1,234", "money_ambiguous"},
+                                 {"1.2345", "money_decimals"},
+                                 {"5 XAU", "money_currency"},
+                                 {"10000000000001", "money_absurd"}};
+
 constexpr Typed typed_ids[] = {{"ISLE-1", "id_malformed"}};
 
 /// Readings of a meter that was fitted at 0 h on 1 March and read 100 h on 1 and 110 h on 11 April.
@@ -54,6 +61,7 @@ constexpr Entry entries[] = {{"2026-06-02", 1200, "entry_day_ahead", "date"},
 /// Only forms on the canvas raise these; tests/app and tests/panels cover them.
 const Codes of_forms{"form_needed",
                      "form_not_whole",
+                     "form_too_large",
                      "form_anchor_above_total",
                      "form_no_item",
                      "form_month_absurd",
@@ -182,6 +190,12 @@ TEST_CASE("what a person types is refused by its own name", "[errors][gallery]")
         REQUIRE(support::first_trouble(read) == row.code);
         check_sentences(read.problems().front());
     }
+    for (const Typed& row : typed_money) {
+        CAPTURE(row.text);
+        const auto read = base::parse_money(row.text, {});
+        REQUIRE(support::first_trouble(read) == row.code);
+        check_sentences(read.problems().front());
+    }
     for (const Typed& row : typed_ids) {
         CAPTURE(row.text);
         const auto read = base::parse_id(row.text);
@@ -213,6 +227,8 @@ TEST_CASE("every code of the catalogue stands in the gallery", "[errors][gallery
     Codes covered = names_in("files");
     covered.merge(names_in("records"));
     for (const Typed& row : typed_hours)
+        covered.insert(row.code);
+    for (const Typed& row : typed_money)
         covered.insert(row.code);
     for (const Typed& row : typed_ids)
         covered.insert(row.code);
