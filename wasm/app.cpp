@@ -34,6 +34,10 @@ void App::set_setting(std::string_view name, std::string_view value) {
     inside_->changed();
 }
 
+void App::stored_draft(std::string_view text) {
+    inside_->state().stored_draft(text);
+}
+
 void App::refresh(const Outside& outside) {
     inside_->state().refresh(outside);
     inside_->changed();
@@ -104,6 +108,7 @@ void App::field_text(std::string_view field_id, std::string_view text) {
 }
 
 void App::field_closed(std::string_view field_id, bool next) {
+    inside_->state().field_closed(field_id);
     inside_->field_closed(field_id, next);
 }
 

@@ -66,6 +66,7 @@ class App {
     void set_region(std::string_view decimal_sign, std::string_view group_sign, int date_order);
     void set_device(std::string_view device_id);  // random, made once by the shell
     void set_setting(std::string_view name, std::string_view value);
+    void stored_draft(std::string_view text);  // what Host::keep_draft was given last
     void refresh(const Outside& outside);
     [[nodiscard]] bool stored(StoredKind kind,
                               std::string_view bytes);  // false: a snapshot of no use

@@ -184,6 +184,7 @@ bool App::Inside::seek_problem() {
 
 void App::Inside::drop_field() {
     if (shown_field_.id.empty()) return;
+    state_.field_closed(shown_field_.id);
     shown_field_ = {};
     memory_.editing.clear();
     host_.close_field();

@@ -91,27 +91,30 @@ void AppState::loaded() {
     inside_->is_loaded = true;
     inside_->reassess();
     inside_->maybe_snapshot();
+    inside_->restore_draft(std::string{inside_->entry.kept});
 }
 
 void AppState::committed(std::uint32_t token, bool ok, std::string_view reason) {
     inside_->acknowledge(token, ok, reason);
+    inside_->keep_drafts();
+}
+
+void AppState::stored_draft(std::string_view text) {
+    inside_->entry.kept = text;
 }
 
 void AppState::field_text(std::string_view field_id, std::string_view text) {
-    Inside& in = *inside_;
-    in.dirty = true;
-    if (in.here().kind == Place::Kind::pad) {
-        if (field_id == "date") in.pad.date_text = text;
-        return;
-    }
-    FieldView* field = find_field(in.form, field_id);
-    if (field == nullptr) return;
-    field->text = text;
-    field->problem.reset();
+    inside_->type(field_id, text);
+    inside_->keep_drafts();
+}
+
+void AppState::field_closed(std::string_view field_id) {
+    inside_->end_field(field_id);
 }
 
 void AppState::file_chosen(std::string_view name, std::string_view bytes) {
     Inside& in = *inside_;
+    if (in.take_field_file(name, bytes)) return;
     in.import = read_import(name, bytes, in.ledger.visible(), in.today);
     if (in.here().kind != Place::Kind::files) in.open({Place::Kind::files, {}});
     in.dirty = true;
@@ -139,10 +142,12 @@ void AppState::read_only(bool is_read_only) {
 
 void AppState::back() {
     inside_->close();
+    inside_->keep_drafts();
 }
 
 void AppState::apply(const Intent& intent) {
     inside_->apply(intent);
+    inside_->keep_drafts();
 }
 
 void AppState::export_now() {

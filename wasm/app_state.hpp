@@ -37,7 +37,9 @@ class AppState {
     void storage_note(std::string_view code, std::int64_t count);
     void loaded();
     void committed(std::uint32_t token, bool ok, std::string_view reason);
+    void stored_draft(std::string_view text);
     void field_text(std::string_view field_id, std::string_view text);
+    void field_closed(std::string_view field_id);  // the person left it: what is wrong shows now
     void file_chosen(std::string_view name, std::string_view bytes);
     void online(bool is_online);
     void new_version_ready();

@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <string>
 #include <variant>
+#include <vector>
 
 #include "engine/base/id.hpp"
 
@@ -21,7 +22,8 @@ enum class FormKind : std::uint8_t {
     parked,
     correct,
     withdraw,
-    author
+    author,
+    specimen
 };
 
 /// Text sizes a person can choose, per cent of the usual, smallest first.
@@ -62,7 +64,7 @@ struct Back {};
 
 struct PadKey {
     char key{};
-};  // '0'..'9', '.', '<' erases the last
+};  // '0'..'9', '.', '<' erases the last, 'c' clears all, 'u' brings back what was cleared
 
 struct SaveReading {};
 
@@ -74,6 +76,23 @@ struct ChooseOption {
     std::string field;
     std::int32_t option{0};
 };
+
+struct FillField {
+    std::string field;
+    std::string text;
+};  // at one tap: a day, nothing
+
+struct ToggleChoice {
+    std::string field;
+};  // opens or closes the list of a choice of many
+
+struct ChooseFieldFile {
+    std::string field;
+};
+
+struct ClearEntry {};  // what is typed in the form or on the pad; also discards a draft
+
+struct UndoClear {};
 
 struct SubmitForm {};
 
@@ -110,6 +129,10 @@ struct TakeBack {
 
 struct LoadDemo {};
 
+struct WithdrawSaved {
+    std::vector<base::Id> facts;
+};  // right after they were saved
+
 struct SetTheme {
     ThemeChoice theme{};
 };
@@ -143,6 +166,11 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::SaveReading,
                             intent::EditField,
                             intent::ChooseOption,
+                            intent::FillField,
+                            intent::ToggleChoice,
+                            intent::ChooseFieldFile,
+                            intent::ClearEntry,
+                            intent::UndoClear,
                             intent::SubmitForm,
                             intent::OpenWhy,
                             intent::OpenRecord,
@@ -155,6 +183,7 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::SetAside,
                             intent::TakeBack,
                             intent::LoadDemo,
+                            intent::WithdrawSaved,
                             intent::SetTheme,
                             intent::SetTextSize,
                             intent::OpenKeys,

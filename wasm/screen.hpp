@@ -14,6 +14,12 @@
 
 namespace twoclocks::canvas {
 
+/// Something a field is filled with at one tap: "Today".
+struct QuickFill {
+    base::Message label;
+    std::string text;
+};
+
 /// First start: what this is, and the caution that must be accepted.
 struct WelcomePage {};
 
@@ -30,6 +36,10 @@ struct LogPage {
         std::optional<base::Problem> problem;
         bool can_save{false};
         bool offer_meter_change{false};  // the falling-meter problem's way out
+        bool can_clear{false};
+        bool can_undo_clear{false};
+        base::Message draft_note{base::Word::blank, {}};
+        std::vector<QuickFill> days;  // of the field "date"
     };
 
     std::optional<Pad> pad;
@@ -46,7 +56,18 @@ struct FieldView {
     std::int32_t chosen{0};
     std::optional<base::Problem> problem;
     bool optional{false};
+    base::Message understood{base::Word::blank, {}};  // what was typed, as it was read
+    std::vector<QuickFill> quick;
+    // A choice of many, the currencies of an amount, a search: the list that is looked through.
+    bool open{false};
+    std::string filter;  // of a search, its text
+    std::vector<std::int32_t>
+        shown;                   // options that are left, in order, cut to what one looks through
+    std::int64_t size_bytes{0};  // of a file; its name is the text
 };
+
+/// More options than this are looked through with a search.
+inline constexpr std::int32_t few_options = 6;
 
 /// Any form: a title, fields, one button.
 struct FormPage {
@@ -54,7 +75,9 @@ struct FormPage {
     base::Message intro;  // word `blank` when none
     std::vector<FieldView> fields;
     base::Message submit;
-    std::vector<base::Problem> problems;  // of the whole form
+    std::vector<base::Problem> problems;              // of the whole form
+    base::Message draft_note{base::Word::blank, {}};  // "Your unfinished entry of today is back."
+    bool can_clear{false};
 };
 
 /// One import that is on this device.

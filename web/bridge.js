@@ -8,7 +8,17 @@ const encoder = new TextEncoder();
 const decoder = new TextDecoder();
 
 /** Kind of input element, in the order of FieldKind. */
-const field_kinds = /** @type {const} */ (['text', 'note', 'decimal', 'whole', 'date']);
+const field_kinds = /** @type {const} */ ([
+  'text',
+  'note',
+  'decimal',
+  'whole',
+  'date',
+  'hours',
+  'money',
+  'code',
+  'search',
+]);
 
 /**
  * What the program calls. The program's memory can move, so it is looked up at every call.
@@ -53,6 +63,8 @@ export function hostFor(program, handlers) {
     /** @param {n} name @param {n} name_length @param {n} value @param {n} value_length */
     keepSetting: (name, name_length, value, value_length) =>
       handlers.keepSetting(text(name, name_length), text(value, value_length)),
+    /** @param {n} at @param {n} length */
+    keepDraft: (at, length) => handlers.keepDraft(text(at, length)),
     startNewVersion: () => handlers.startNewVersion(),
     /** @param {n} frames */
     wake: (frames) => handlers.wake(frames),
@@ -104,6 +116,10 @@ export class App {
   /** @param {string} name @param {string} value */
   setting(name, value) {
     this.program._tc_setting(...this.give(name), ...this.give(value));
+  }
+  /** @param {string} text */
+  draft(text) {
+    this.program._tc_draft(...this.give(text));
   }
   /** @param {number} today @param {number} wall_ms @param {Uint32Array} random four numbers */
   refresh(today, wall_ms, [a = 0, b = 0, c = 0, d = 0]) {

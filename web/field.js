@@ -5,16 +5,34 @@
 /** @typedef {import('./types').FieldRequest} FieldRequest */
 /** @typedef {HTMLInputElement | HTMLTextAreaElement} Input */
 
+import { describe } from './mirror.js';
+
 const keyboard_px = 120;
 
 /** Which element and keyboard each kind of field gets. */
-const kinds = /** @type {const} */ ({
-  text: { element: 'field_line', mode: 'text' },
-  note: { element: 'field_note', mode: 'text' },
-  decimal: { element: 'field_line', mode: 'decimal' },
-  whole: { element: 'field_line', mode: 'numeric' },
-  date: { element: 'field_date', mode: 'none' },
+export const kinds = /** @type {const} */ ({
+  text: { element: 'field_line', mode: 'text', capitals: 'sentences', enter: 'next' },
+  note: { element: 'field_note', mode: 'text', capitals: 'sentences', enter: 'enter' },
+  decimal: { element: 'field_line', mode: 'decimal', capitals: 'off', enter: 'next' },
+  whole: { element: 'field_line', mode: 'numeric', capitals: 'off', enter: 'next' },
+  date: { element: 'field_date', mode: 'numeric', capitals: 'off', enter: 'next' },
+  hours: { element: 'field_line', mode: 'decimal', capitals: 'off', enter: 'next' },
+  money: { element: 'field_line', mode: 'decimal', capitals: 'off', enter: 'next' },
+  code: { element: 'field_line', mode: 'text', capitals: 'characters', enter: 'next' },
+  search: { element: 'field_line', mode: 'search', capitals: 'off', enter: 'search' },
 });
+
+/**
+ * A phone's decimal keyboard has no colon: two decimal signs in a row stand for it.
+ * @param {string} text
+ */
+export const withColon = (text) => text.replace(/^(\d+)[.,]{2}/, '$1:');
+
+/**
+ * A day in a text that was copied from elsewhere; a date input takes only this one way of writing.
+ * @param {string} text
+ */
+export const dayIn = (text) => /^\s*(\d{4}-\d{2}-\d{2})\s*$/.exec(text)?.[1];
 
 export class Field {
   /**
@@ -45,8 +63,14 @@ export class Field {
 
   /** @param {Input} input */
   listen(input) {
-    input.addEventListener('input', () => {
-      if (this.request !== undefined) this.told.text(this.request.id, input.value);
+    input.addEventListener('input', () => this.typed(input));
+    input.addEventListener('paste', (event) => {
+      const text = /** @type {ClipboardEvent} */ (event).clipboardData?.getData('text') ?? '';
+      const day = input.type === 'date' ? dayIn(text) : undefined;
+      if (day === undefined) return;
+      event.preventDefault();
+      input.value = day;
+      this.typed(input);
     });
     input.addEventListener('blur', () => {
       if (this.input === input) this.end(false);
@@ -64,12 +88,27 @@ export class Field {
     });
   }
 
+  /** @param {Input} input */
+  typed(input) {
+    if (this.request === undefined) return;
+    if (this.request.kind === 'hours') {
+      const text = withColon(input.value);
+      if (text !== input.value) input.value = text;
+    }
+    this.told.text(this.request.id, input.value);
+  }
+
   /**
    * Called inside the tap, and focuses at once: later, a phone would not raise its keyboard.
    * @param {FieldRequest} request
    */
   open(request) {
-    if (this.request !== undefined && this.request.id !== request.id) this.end(false);
+    if (this.request?.id === request.id && this.input !== undefined) {
+      // It moved. The text is the person's now, with its caret and its undo.
+      this.place(request.box);
+      return;
+    }
+    if (this.request !== undefined) this.end(false);
     const kind = kinds[request.kind];
     const input = /** @type {Input} */ (document.getElementById(kind.element));
     this.request = request;
@@ -80,6 +119,9 @@ export class Field {
     this.holder.hidden = false;
     this.place(request.box);
     input.inputMode = kind.mode;
+    input.autocapitalize = kind.capitals;
+    input.enterKeyHint = kind.enter;
+    input.spellcheck = request.kind === 'note' || request.kind === 'text';
     input.setAttribute('aria-label', request.label);
     input.value = request.text;
     this.input = input;
@@ -123,7 +165,9 @@ export class Field {
     if (this.request === undefined) return;
     const { id } = this.request;
     const node = nodes.find((each) => each.r === 'field' && each.id === id);
-    if (node !== undefined) this.place(node.b);
+    if (node === undefined) return;
+    this.place(node.b);
+    if (this.input !== undefined) describe(this.input, node, nodes);
   }
 
   /** @param {import('./types').Box} box */

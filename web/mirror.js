@@ -30,6 +30,19 @@ function setAttribute(element, name, value) {
   else if (element.getAttribute(name) !== value) element.setAttribute(name, value);
 }
 
+/** Of the element that says something about a field. @param {MirrorNode} node */
+const aboutId = (node) => `about_${node.r}_${node.d ?? ''}`;
+
+/**
+ * Ties a field to what stands beside it, so that it is spoken with the field.
+ * @param {Element} element @param {MirrorNode} field @param {MirrorNode[]} nodes
+ */
+export function describe(element, field, nodes) {
+  const about = nodes.filter((node) => node.d !== undefined && node.d === field.id).map(aboutId);
+  setAttribute(element, 'aria-describedby', about.length > 0 ? about.join(' ') : undefined);
+  setAttribute(element, 'aria-invalid', field.w === 1 ? 'true' : undefined);
+}
+
 export class Mirror {
   /**
    * @param {HTMLElement} root
@@ -108,7 +121,7 @@ export class Mirror {
     const before = this.elements;
     this.elements = new Map();
     const layers = nodes.some((node) => (node.y ?? 0) > 0);
-    const places = new Places(this, before, layers);
+    const places = new Places(this, before, layers, nodes);
     for (const node of nodes) places.put(node);
     places.settle();
     if (had_focus instanceof HTMLElement && this.root.contains(had_focus)) {
@@ -131,8 +144,12 @@ export class Mirror {
 
 /** Where each element of one patch goes. */
 class Places {
-  /** @param {Mirror} mirror @param {Map<string, HTMLElement>} before @param {boolean} layered */
-  constructor(mirror, before, layered) {
+  /**
+   * @param {Mirror} mirror @param {Map<string, HTMLElement>} before
+   * @param {boolean} layered @param {MirrorNode[]} nodes
+   */
+  constructor(mirror, before, layered, nodes) {
+    this.nodes = nodes;
     this.mirror = mirror;
     this.before = before;
     this.layered = layered;
@@ -225,6 +242,8 @@ class Places {
     setAttribute(element, 'aria-current', chosen ? 'true' : undefined);
     setAttribute(element, 'aria-modal', node.r === 'dialog' ? 'true' : undefined);
     setAttribute(element, 'tabindex', field ? '0' : undefined);
+    setAttribute(element, 'id', node.d === undefined ? undefined : aboutId(node));
+    if (field) describe(element, node, this.nodes);
     // Under a sheet the page neither speaks nor takes the focus.
     element.inert = this.layered && (node.y ?? 0) === 0;
     if (field) element.hidden = this.mirror.edited !== '' && node.id === this.mirror.edited;

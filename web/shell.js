@@ -3,6 +3,7 @@ import createApp from 'program';
 import { App, hostFor } from './bridge.js';
 import { after, todayDayNumber, wallMs } from './clock.js';
 import { followAppearance } from './appearance.js';
+import { Drafts } from './drafts.js';
 import { Field } from './field.js';
 import { fetchFile, handOver, listenToFiles } from './files.js';
 import { Frames } from './frames.js';
@@ -60,6 +61,7 @@ class Page {
       },
       focus: (id) => this.app.focus(id),
     });
+    this.drafts = new Drafts(() => localStorage);
     this.update = new Update({
       ready: () => this.app.newVersionReady(),
       idle: () => this.records.idle(),
@@ -97,6 +99,7 @@ class Page {
       pushPage: () => history.pushState(null, ''),
       goBack: () => history.back(),
       keepSetting,
+      keepDraft: (text) => this.drafts.keep(text),
       startNewVersion: () => void this.update.accept(),
       wake: (frames) => this.frames.wake(frames),
     };
@@ -125,6 +128,7 @@ class Page {
     app.setting('page', location.hash.slice(1));
     this.refresh();
     await this.records.replay();
+    app.draft(this.drafts.kept());
     app.online(navigator.onLine);
     followAppearance(canvas, app);
     app.loaded();
@@ -145,10 +149,14 @@ class Page {
     window.addEventListener('online', () => this.app.online(true));
     window.addEventListener('offline', () => this.app.online(false));
     document.addEventListener('visibilitychange', () => {
-      if (document.visibilityState !== 'visible') return;
+      if (document.visibilityState !== 'visible') {
+        this.drafts.flush();
+        return;
+      }
       this.refresh();
       this.frames.wake(1);
     });
+    window.addEventListener('pagehide', () => this.drafts.flush());
     this.survivePictureLoss();
   }
 

@@ -6,7 +6,7 @@ export interface FieldRequest {
   id: string;
   label: string;
   text: string;
-  kind: 'text' | 'note' | 'decimal' | 'whole' | 'date';
+  kind: 'text' | 'note' | 'decimal' | 'whole' | 'date' | 'hours' | 'money' | 'code' | 'search';
   box: Box;
 }
 
@@ -26,6 +26,8 @@ export interface MirrorNode {
   out?: number;
   /** What is seen of a box that is cut. */
   c?: Box;
+  d?: string;
+  w?: number;
 }
 
 export interface View {
@@ -50,6 +52,7 @@ export interface Handlers {
   pushPage(): void;
   goBack(): void;
   keepSetting(name: string, value: string): void;
+  keepDraft(text: string): void;
   startNewVersion(): void;
   wake(frames: number): void;
 }
@@ -65,6 +68,7 @@ export interface Program {
   _tc_region(d: number, d_length: number, g: number, g_length: number, order: number): void;
   _tc_device(at: number, length: number): void;
   _tc_setting(n: number, n_length: number, v: number, v_length: number): void;
+  _tc_draft(at: number, length: number): void;
   _tc_refresh(today: number, wall_ms: number, a: number, b: number, c: number, d: number): void;
   _tc_stored(kind: number, at: number, length: number): number;
   _tc_storage_note(at: number, length: number, count: number): void;

@@ -22,7 +22,7 @@ class FakeHost final : public Host {
         file = bytes;
     }
 
-    void choose_file() override {}
+    void choose_file() override { ++files_asked; }
 
     void fetch_demo() override {}
 
@@ -40,6 +40,11 @@ class FakeHost final : public Host {
 
     void keep_setting(std::string_view name, std::string_view value) override {
         settings.emplace_back(name, value);
+    }
+
+    void keep_draft(std::string_view text) override {
+        draft = text;
+        ++drafts_kept;
     }
 
     void start_new_version() override {}
@@ -63,8 +68,11 @@ class FakeHost final : public Host {
     std::vector<std::pair<std::string, std::string>> settings;
     std::string file_name;
     std::string file;
+    std::string draft;
+    int drafts_kept{0};
     int pushed{0};
     int backs{0};
+    int files_asked{0};
 };
 
 /// An app that has started with nothing stored, on a fixed day and with fixed random bits.

@@ -43,6 +43,8 @@ class NoteHost final : public Host {
 
     void keep_setting(std::string_view /*name*/, std::string_view /*value*/) override {}
 
+    void keep_draft(std::string_view /*text*/) override {}
+
     void start_new_version() override {}
 
     void wake(int frames) override { woken += frames; }

@@ -29,6 +29,9 @@ struct Sample {
 [[nodiscard]] Screen preview();
 [[nodiscard]] Screen form();
 [[nodiscard]] Screen wrong_form();
+[[nodiscard]] Screen returned_draft();
+[[nodiscard]] Screen returned_pad();
+[[nodiscard]] Screen saved_notice();
 [[nodiscard]] Screen why();
 [[nodiscard]] Screen record();
 [[nodiscard]] Screen notices();

@@ -1,5 +1,6 @@
 // What each intent does. One function an intent: a new place, a new fact, or a call to the host.
 #include "wasm/app/inside.hpp"
+#include "wasm/app/undo.hpp"
 
 #include <algorithm>
 
@@ -37,13 +38,13 @@ struct Apply {
 
     void operator()(const intent::OpenLog&) const {
         if (in.fleet.size() == 1) {
-            open_pad(in.fleet.begin()->first);
+            in.open_pad(in.fleet.begin()->first);
         } else {
             in.open({Place::Kind::log, {}});
         }
     }
 
-    void operator()(const intent::OpenPad& intent) const { open_pad(intent.aircraft); }
+    void operator()(const intent::OpenPad& intent) const { in.open_pad(intent.aircraft); }
 
     void operator()(const intent::OpenAircraft& intent) const {
         in.open({Place::Kind::aircraft, intent.aircraft});
@@ -57,12 +58,7 @@ struct Apply {
 
     void operator()(const intent::OpenForm& intent) const {
         in.open({Place::Kind::form, intent.subject});
-        const base::Id aircraft = aircraft_of_subject(in.ledger.visible(), intent.subject);
-        const views::Assessed* found = in.assessed(aircraft);
-        const timeline::AircraftState* state = found == nullptr ? nullptr : &found->state;
-        in.form = make_form(intent.kind,
-                            intent.subject,
-                            {in.ledger.visible(), state, in.today, in.signer.author()});
+        in.open_form(intent.kind, intent.subject);
     }
 
     void operator()(const intent::Back&) const { in.host.go_back(); }
@@ -86,8 +82,24 @@ struct Apply {
     void operator()(const intent::EditField&) const {}
 
     void operator()(const intent::ChooseOption& intent) const {
-        if (FieldView* field = find_field(in.form, intent.field)) field->chosen = intent.option;
+        in.choose(intent.field, intent.option);
     }
+
+    void operator()(const intent::FillField& intent) const {
+        in.type(intent.field, intent.text);
+        in.end_field(intent.field);
+    }
+
+    void operator()(const intent::ToggleChoice& intent) const { in.toggle(intent.field); }
+
+    void operator()(const intent::ChooseFieldFile& intent) const {
+        in.entry.file_field = intent.field;
+        in.host.choose_file();
+    }
+
+    void operator()(const intent::ClearEntry&) const { in.clear_entry(); }
+
+    void operator()(const intent::UndoClear&) const { in.undo_clear(); }
 
     void operator()(const intent::SubmitForm&) const {
         if (!in.pending.empty()) return;
@@ -103,7 +115,10 @@ struct Apply {
             {{},
              adds ? Pending::After::aircraft : Pending::After::leave_form,
              in.form.aircraft,
-             {Word::saved_records, {base::whole_arg(static_cast<std::int64_t>(facts.size()))}}});
+             {Word::saved_records, {base::whole_arg(static_cast<std::int64_t>(facts.size()))}},
+             {},
+             std::string{name_of(in.form.kind)},
+             in.form.subject});
     }
 
     void operator()(const intent::OpenWhy& intent) const {
@@ -139,7 +154,22 @@ struct Apply {
 
     void operator()(const intent::ExportJournal&) const { export_journal(in); }
 
-    void operator()(const intent::ChooseFile&) const { in.host.choose_file(); }
+    void operator()(const intent::ChooseFile&) const {
+        in.entry.file_field.clear();
+        in.host.choose_file();
+    }
+
+    void operator()(const intent::WithdrawSaved& intent) const {
+        if (!in.pending.empty()) return;
+        const std::vector<facts::Fact> facts =
+            take_back(intent.facts, in.ledger.visible(), in.today, in.signer);
+        if (facts.empty()) return;
+        Pending save;
+        save.segment = Ledger::own_segment(facts);
+        save.done = {Word::saved_withdrawn,
+                     {base::whole_arg(static_cast<std::int64_t>(facts.size()))}};
+        in.save_segment(std::move(save));
+    }
 
     void operator()(const intent::LoadDemo&) const { in.host.fetch_demo(); }
 
@@ -191,11 +221,6 @@ struct Apply {
     void operator()(const intent::DismissNotice&) const { in.notices.clear(); }
 
   private:
-    void open_pad(base::Id aircraft) const {
-        in.pad = {aircraft, {}, base::print_date(in.today)};
-        in.open({Place::Kind::pad, aircraft});
-    }
-
     template <class Sheet>
     void open_sheet(Sheet sheet) const {
         if (std::holds_alternative<std::monostate>(in.sheet)) in.host.push_page();
@@ -207,6 +232,7 @@ struct Apply {
         if (field == nullptr) return;
         in.signer.set_author(field->text);
         in.host.keep_setting("author", field->text);
+        in.entry.fresh = in.form;
         in.host.go_back();
     }
 

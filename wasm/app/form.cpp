@@ -1,5 +1,6 @@
 #include "wasm/app/form.hpp"
 
+#include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
 
 namespace twoclocks::canvas {
@@ -46,6 +47,12 @@ Form make_form(FormKind kind, base::Id subject, const FormContext& context) {
         case FormKind::author:
             make_author(form, context);
             break;
+        case FormKind::specimen:
+            make_specimen(form, context);
+            break;
+    }
+    for (FieldView& field : form.fields) {
+        if (field.kind == FieldKind::date) field.quick = quick_days(context.today);
     }
     return form;
 }
@@ -69,6 +76,7 @@ std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Sig
         case FormKind::withdraw:
             return take_withdraw(form, context, signer);
         case FormKind::author:
+        case FormKind::specimen:
             return {};
     }
     return {};

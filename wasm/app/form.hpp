@@ -7,6 +7,7 @@
 #include "wasm/intent.hpp"
 #include "wasm/screen.hpp"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,6 +27,7 @@ struct Form {
     base::Word submit{};
     std::vector<FieldView> fields;
     std::vector<base::Problem> problems;
+    std::map<std::string, std::string> files;  // bytes of what was chosen, by field
 };
 
 /// What a form may look at.

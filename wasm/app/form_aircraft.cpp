@@ -103,10 +103,10 @@ void make_new_aircraft(Form& form, const FormContext&) {
         [&](const char* id, Word label, FieldKind kind, Need need, Word hint = Word::blank) {
             form.fields.push_back(with_hint(make_field(id, label, kind, {}, need), hint));
         };
-    field("registration", Word::field_registration, FieldKind::text, Need::needed);
+    field("registration", Word::field_registration, FieldKind::code, Need::needed);
     field("limit_hours",
           Word::field_limit_hours,
-          FieldKind::decimal,
+          FieldKind::hours,
           Need::optional,
           Word::hint_limit_hours);
     field("limit_years",
@@ -119,15 +119,15 @@ void make_new_aircraft(Form& form, const FormContext&) {
     field("anchor_on", Word::field_anchor_on, FieldKind::date, Need::needed, Word::hint_anchor_on);
     field("anchor_total",
           Word::field_anchor_total,
-          FieldKind::decimal,
+          FieldKind::hours,
           Need::optional,
           Word::hint_anchor_total);
-    field("reads", Word::field_reads_now, FieldKind::decimal, Need::needed);
-    field("total", Word::field_total_now, FieldKind::decimal, Need::optional, Word::hint_total_now);
-    field("plan", Word::field_plan_year, FieldKind::decimal, Need::optional, Word::hint_plan_year);
+    field("reads", Word::field_reads_now, FieldKind::hours, Need::needed);
+    field("total", Word::field_total_now, FieldKind::hours, Need::optional, Word::hint_total_now);
+    field("plan", Word::field_plan_year, FieldKind::hours, Need::optional, Word::hint_plan_year);
     form.fields.push_back(make_choice("drive", Word::field_drive, drive_words(), 0));
     field("type", Word::field_type, FieldKind::text, Need::optional);
-    field("serial", Word::field_serial, FieldKind::text, Need::optional);
+    field("serial", Word::field_serial, FieldKind::code, Need::optional);
     field("source", Word::field_source, FieldKind::text, Need::optional, Word::hint_source);
     field("revision", Word::field_revision, FieldKind::text, Need::optional);
 }
@@ -178,13 +178,13 @@ void make_meter_change(Form& form, const FormContext& context) {
         "date", Word::field_date, FieldKind::date, base::print_date(context.today), Need::needed));
     if (!first) {
         form.fields.push_back(
-            make_field("old_reads", Word::field_old_reads, FieldKind::decimal, last, Need::needed));
+            make_field("old_reads", Word::field_old_reads, FieldKind::hours, last, Need::needed));
     }
     form.fields.push_back(
-        make_field("new_reads", Word::field_new_reads, FieldKind::decimal, "0", Need::needed));
+        make_field("new_reads", Word::field_new_reads, FieldKind::hours, "0", Need::needed));
     if (first) {
         form.fields.push_back(
-            make_field("total", Word::field_total_now, FieldKind::decimal, {}, Need::needed));
+            make_field("total", Word::field_total_now, FieldKind::hours, {}, Need::needed));
     }
     const std::int32_t drive = meter == nullptr ? 0 : static_cast<std::int32_t>(meter->drive);
     form.fields.push_back(make_choice("drive", Word::field_drive, drive_words(), drive));

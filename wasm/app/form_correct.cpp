@@ -87,17 +87,22 @@ constexpr const char* date_field = "date";
             Word::anchor_unknown};
 }
 
+/// What is copied off a plate is typed in capitals and corrected by nobody.
+[[nodiscard]] FieldKind kind_of(std::string_view key) {
+    return key == "registration" || key == "serial" ? FieldKind::code : FieldKind::text;
+}
+
 /// Walks the fields of a record and lays one out for each that a person can type.
 class FieldMaker {
   public:
     explicit FieldMaker(Form& form) : form_(form) {}
 
     void needed_text(std::string_view key, const std::string& text) {
-        add(key, FieldKind::text, text, Need::needed);
+        add(key, kind_of(key), text, Need::needed);
     }
 
     void text(std::string_view key, const std::string& text) {
-        add(key, FieldKind::text, text, Need::optional);
+        add(key, kind_of(key), text, Need::optional);
     }
 
     void note(std::string_view key, const std::string& text) {
@@ -111,11 +116,11 @@ class FieldMaker {
     }
 
     void needed_time(std::string_view key, base::FlightTime time) {
-        add(key, FieldKind::decimal, tenths_text(time), Need::needed);
+        add(key, FieldKind::hours, tenths_text(time), Need::needed);
     }
 
     void time(std::string_view key, const std::optional<base::FlightTime>& time) {
-        add(key, FieldKind::decimal, time ? tenths_text(*time) : std::string{}, Need::optional);
+        add(key, FieldKind::hours, time ? tenths_text(*time) : std::string{}, Need::optional);
     }
 
     void count(std::string_view key, const std::optional<base::Count>& count) {

@@ -1,20 +1,26 @@
 #include "wasm/app/form_fields.hpp"
 
+#include "wasm/app/written.hpp"
+
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/written_number.hpp"
 
 namespace twoclocks::canvas {
 namespace {
 
-using base::Message;
 using base::Trouble;
 using base::Word;
 
 [[nodiscard]] std::string trimmed(const std::string& text) {
-    const std::size_t from = text.find_first_not_of(" \t\r\n");
-    if (from == std::string::npos) return {};
-    return text.substr(from, text.find_last_not_of(" \t\r\n") - from + 1);
+    return std::string{base::without_margins(text)};
+}
+
+/// A hint for every field that takes more than one way of writing.
+[[nodiscard]] Word usual_hint(FieldKind kind) {
+    if (kind == FieldKind::hours) return Word::hint_hours;
+    return kind == FieldKind::money ? Word::hint_money : Word::blank;
 }
 
 }  // namespace
@@ -23,7 +29,7 @@ FieldView make_field(std::string id, Word label, FieldKind kind, std::string tex
     FieldView field;
     field.id = std::move(id);
     field.label = {label, {}};
-    field.hint = {Word::blank, {}};
+    field.hint = {usual_hint(kind), {}};
     field.kind = kind;
     field.text = std::move(text);
     field.optional = need == Need::optional;
@@ -31,11 +37,27 @@ FieldView make_field(std::string id, Word label, FieldKind kind, std::string tex
 }
 
 FieldView make_choice(std::string id, Word label, std::vector<Word> options, std::int32_t chosen) {
-    FieldView field = make_field(std::move(id), label, FieldKind::text, {}, Need::needed);
+    FieldView field = make_field(std::move(id), label, FieldKind::choice, {}, Need::needed);
     for (const Word option : options)
         field.options.push_back({option, {}});
     field.chosen = chosen;
     return field;
+}
+
+FieldView make_money(
+    std::string id, Word label, std::string text, base::Currency currency, Need need) {
+    FieldView field = make_field(std::move(id), label, FieldKind::money, std::move(text), need);
+    for (const base::Currency& each : base::currencies()) {
+        if (each == currency) field.chosen = static_cast<std::int32_t>(field.options.size());
+        field.options.push_back({Word::as_told, {base::text_arg(base::print_currency(each))}});
+    }
+    return field;
+}
+
+std::vector<QuickFill> quick_days(base::Date today) {
+    const base::Date yesterday{today.day_number - 1};
+    return {{{Word::chip_today, {}}, base::print_date(today)},
+            {{Word::chip_yesterday, {}}, base::print_date(yesterday)}};
 }
 
 FieldView with_hint(FieldView field, Word hint) {
@@ -93,34 +115,41 @@ std::string FieldReader::text(std::string_view id) {
     return text;
 }
 
+template <class Value>
+std::optional<Value> FieldReader::taken(FieldView& field, const base::Result<Value>& result) {
+    if (result) return result.value();
+    refuse(field, result.problems().front());
+    return std::nullopt;
+}
+
 std::optional<base::FlightTime> FieldReader::hours(std::string_view id) {
     FieldView* field = filled(id);
     if (field == nullptr) return std::nullopt;
-    const base::Result<base::FlightTime> time = base::parse_flight_time(field->text);
-    if (time) return time.value();
-    refuse(*field, time.problems().front());
-    return std::nullopt;
+    return taken(*field, base::parse_flight_time(field->text));
 }
 
 std::optional<std::int64_t> FieldReader::whole(std::string_view id) {
     FieldView* field = filled(id);
     if (field == nullptr) return std::nullopt;
-    const std::string text = trimmed(field->text);
-    constexpr std::size_t most_digits = 9;
-    const bool digits =
-        text.find_first_not_of("0123456789") == std::string::npos && text.size() <= most_digits;
-    if (digits) return std::stoll(text);
-    refuse(*field, base::trouble(Trouble::form_not_whole, {base::text_arg(text)}));
-    return std::nullopt;
+    return taken(*field, read_whole(field->text));
+}
+
+std::optional<std::int64_t> FieldReader::decimal(std::string_view id, std::int32_t decimals) {
+    FieldView* field = filled(id);
+    if (field == nullptr) return std::nullopt;
+    return taken(*field, read_decimal(field->text, decimals));
+}
+
+std::optional<base::Money> FieldReader::money(std::string_view id) {
+    FieldView* field = filled(id);
+    if (field == nullptr) return std::nullopt;
+    return taken(*field, read_money(*field));
 }
 
 std::optional<base::Date> FieldReader::date(std::string_view id) {
     FieldView* field = filled(id);
     if (field == nullptr) return std::nullopt;
-    const base::Result<base::Date> date = base::parse_date(trimmed(field->text));
-    if (date) return date.value();
-    refuse(*field, date.problems().front());
-    return std::nullopt;
+    return taken(*field, base::parse_date(trimmed(field->text)));
 }
 
 std::int32_t FieldReader::choice(std::string_view id) {

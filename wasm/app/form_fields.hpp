@@ -5,6 +5,8 @@
 
 #include "wasm/app/form.hpp"
 
+#include "engine/base/money.hpp"
+
 namespace twoclocks::canvas {
 
 enum class Need : std::uint8_t { needed, optional };
@@ -15,6 +17,11 @@ enum class Need : std::uint8_t { needed, optional };
                                     base::Word label,
                                     std::vector<base::Word> options,
                                     std::int32_t chosen);
+/// An amount, and the list of currencies beside it.
+[[nodiscard]] FieldView make_money(
+    std::string id, base::Word label, std::string text, base::Currency currency, Need need);
+/// Days before today that are one tap away, for a field that holds a day.
+[[nodiscard]] std::vector<QuickFill> quick_days(base::Date today);
 [[nodiscard]] FieldView with_hint(FieldView field, base::Word hint);
 [[nodiscard]] std::string tenths_text(base::FlightTime time);
 
@@ -25,6 +32,9 @@ class FieldReader {
     [[nodiscard]] std::string text(std::string_view id);
     [[nodiscard]] std::optional<base::FlightTime> hours(std::string_view id);
     [[nodiscard]] std::optional<std::int64_t> whole(std::string_view id);
+    /// The number times ten to the power of `decimals`.
+    [[nodiscard]] std::optional<std::int64_t> decimal(std::string_view id, std::int32_t decimals);
+    [[nodiscard]] std::optional<base::Money> money(std::string_view id);
     [[nodiscard]] std::optional<base::Date> date(std::string_view id);
     [[nodiscard]] std::int32_t choice(std::string_view id);
     /// Puts a problem beside the field it names, or on the form.
@@ -35,6 +45,8 @@ class FieldReader {
   private:
     [[nodiscard]] FieldView* filled(std::string_view id);
     void refuse(FieldView& field, const base::Problem& problem);
+    template <class Value>
+    [[nodiscard]] std::optional<Value> taken(FieldView& field, const base::Result<Value>& result);
 
     Form& form_;
     bool sound_{true};

@@ -113,13 +113,13 @@ void make_new_item(Form& form, const FormContext& context) {
         Word::field_role,
         {Word::role_overhaul, Word::role_inspection, Word::role_component, Word::role_other},
         has_overhaul ? 1 : 0));
-    field("hours", Word::field_hours, FieldKind::decimal, {}, Need::optional);
+    field("hours", Word::field_hours, FieldKind::hours, {}, Need::optional);
     field("months", Word::field_months, FieldKind::whole, {}, Need::optional);
     field("landings", Word::field_landings, FieldKind::whole, {}, Need::optional);
     field("last_on", Word::field_last_on, FieldKind::date, {}, Need::optional);
     field("last_total",
           Word::field_last_total,
-          FieldKind::decimal,
+          FieldKind::hours,
           total_text(context),
           Need::optional);
     form.fields.push_back(make_choice("class", Word::field_class, class_words(), 2));
@@ -164,11 +164,8 @@ void make_work_done(Form& form, const FormContext& context) {
           chooses ? std::string{} : item_name(context, form.subject),
           Need::needed);
     field("date", Word::field_date, FieldKind::date, base::print_date(context.today), Need::needed);
-    field("total",
-          Word::field_total_at_work,
-          FieldKind::decimal,
-          total_text(context),
-          Need::optional);
+    field(
+        "total", Word::field_total_at_work, FieldKind::hours, total_text(context), Need::optional);
     field("landings", Word::field_landings_at_work, FieldKind::whole, {}, Need::optional);
     field("done_by", Word::field_done_by, FieldKind::text, {}, Need::optional);
     field("place", Word::field_place, FieldKind::text, {}, Need::optional);
@@ -199,7 +196,7 @@ void make_usage_plan(Form& form, const FormContext&) {
     form.title = Word::form_usage_plan;
     form.intro = Word::form_usage_plan_intro;
     form.fields.push_back(
-        make_field("month", Word::field_plan_month, FieldKind::decimal, {}, Need::needed));
+        make_field("month", Word::field_plan_month, FieldKind::hours, {}, Need::needed));
     form.fields.push_back(make_field("why", Word::field_why, FieldKind::text, {}, Need::optional));
 }
 

@@ -25,6 +25,7 @@ void make_correct(Form& form, const FormContext& context);
 void make_withdraw(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_withdraw(Form& form, const FormContext& context, Signer& signer);
 void make_author(Form& form, const FormContext& context);
+void make_specimen(Form& form, const FormContext& context);
 
 /// Words of a meter's drive and of a limit's class, in the order of their enumerations.
 [[nodiscard]] std::vector<base::Word> drive_words();

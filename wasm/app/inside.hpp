@@ -4,6 +4,7 @@
 // app/screens.cpp.
 #pragma once
 
+#include "wasm/app/drafts.hpp"
 #include "wasm/app/form.hpp"
 #include "wasm/app/import.hpp"
 #include "wasm/app/ledger.hpp"
@@ -36,6 +37,20 @@ struct Pending {
     } after{After::stay};
     base::Id aircraft;
     base::Message done;
+    std::vector<base::Id> taken_back_by_tap{};  // what the notice offers to take back
+    std::string draft_kind{};                   // the draft it was, empty for none
+    base::Id draft_subject{};
+};
+
+/// What belongs to what is being typed, beside the form and the pad themselves.
+struct Entry {
+    Form fresh;  // the form as it opened
+    std::optional<Form> cleared;
+    std::optional<PadDraft> cleared_pad;
+    Drafts drafts;
+    std::string kept;        // what the host has
+    std::string file_field;  // the field that waits for a file
+    base::Message note{base::Word::blank, {}};
 };
 
 struct AppState::Inside {
@@ -66,6 +81,7 @@ struct AppState::Inside {
     std::vector<Place> places{Place{}};
     PadDraft pad;
     Form form;
+    Entry entry;
     std::optional<Import> import;
     Sheet sheet;
     std::vector<Notice> notices;
@@ -84,6 +100,20 @@ struct AppState::Inside {
     void open(Place place);
     void replace(Place place);
     void close();
+
+    // --- what is being typed (app/entry.cpp)
+    void open_form(FormKind kind, base::Id subject);
+    void open_pad(base::Id aircraft);
+    void type(std::string_view field_id, std::string_view text);
+    void end_field(std::string_view field_id);
+    void choose(const std::string& field_id, std::int32_t option);
+    void toggle(const std::string& field_id);
+    void clear_entry();
+    void undo_clear();
+    [[nodiscard]] bool take_field_file(std::string_view name, std::string_view bytes);
+    void keep_drafts();
+    void restore_draft(std::string_view stored);
+    void draft_saved(const Pending& saved);
 
     // --- saving (app/saving.cpp)
     void save_facts(const std::vector<facts::Fact>& facts, Pending pending_save);

@@ -1,5 +1,9 @@
 #include "wasm/app/pad.hpp"
 
+#include "wasm/app/form_fields.hpp"
+
+#include <utility>
+
 #include "engine/base/message_args.hpp"
 #include "engine/timeline/entry.hpp"
 #include "engine/views/make_views.hpp"
@@ -48,19 +52,35 @@ using base::Word;
 
 }  // namespace
 
-void press(PadDraft& draft, char key) {
+void press_key(std::string& digits, char key, PadSign sign) {
     constexpr std::size_t most_digits = 9;
+    constexpr std::size_t most_behind = 2;  // hundredths, or minutes
     if (key == '<') {
-        if (!draft.digits.empty()) draft.digits.pop_back();
+        if (!digits.empty()) digits.pop_back();
         return;
     }
-    const std::size_t point = draft.digits.find('.');
-    const bool has_point = point != std::string::npos;
-    if (key == '.' && (has_point || draft.digits.empty())) return;
-    constexpr std::size_t most_decimals = 2;
-    if (has_point && draft.digits.size() - point > most_decimals) return;
-    if (draft.digits == "0" && key != '.') draft.digits.clear();  // no leading zeros
-    if (draft.digits.size() < most_digits) draft.digits += key;
+    const bool is_sign =
+        (key == '.' && sign == PadSign::decimal) || (key == ':' && sign == PadSign::minutes);
+    if (!is_sign && (key < '0' || key > '9')) return;
+    const std::size_t at = digits.find_first_of(".:");
+    const bool has_sign = at != std::string::npos;
+    if (is_sign && (has_sign || digits.empty())) return;
+    if (has_sign && digits.size() - at > most_behind) return;
+    constexpr char most_ten_minutes = '5';
+    if (has_sign && digits.back() == ':' && key > most_ten_minutes) return;
+    if (digits == "0" && !is_sign) digits.clear();  // no leading zeros
+    if (digits.size() < most_digits) digits += key;
+}
+
+void press(PadDraft& draft, char key) {
+    if (key == 'c' && !draft.digits.empty()) {
+        draft.cleared = std::exchange(draft.digits, {});
+    } else if (key == 'u' && !draft.cleared.empty()) {
+        draft.digits = std::exchange(draft.cleared, {});
+    } else if (key != 'c' && key != 'u') {
+        draft.cleared.clear();
+        press_key(draft.digits, key, PadSign::decimal);
+    }
 }
 
 LogPage::Pad pad_page(const PadDraft& draft, const views::Assessed& aircraft) {
@@ -68,10 +88,14 @@ LogPage::Pad pad_page(const PadDraft& draft, const views::Assessed& aircraft) {
     pad.view = views::make_log_view(aircraft);
     pad.digits = draft.digits;
     pad.date_text = draft.date_text;
+    pad.can_clear = !draft.digits.empty();
+    pad.can_undo_clear = !draft.cleared.empty();
     const base::Result<base::Date> date = base::parse_date(draft.date_text);
     const bool today = date && date.value() == aircraft.today;
     pad.date = today || !date ? base::Message{Word::pad_today, {}}
                               : base::Message{Word::day_figure, {base::day_arg(date.value())}};
+    // One tap away is the day it is not.
+    pad.days = {quick_days(aircraft.today)[today ? 1 : 0]};
     pad.difference = difference(draft, pad.view);
     const base::Problems problems = problems_of(draft, aircraft);
     pad.can_save = problems.empty() && !draft.digits.empty();

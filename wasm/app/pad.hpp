@@ -12,9 +12,17 @@ struct PadDraft {
     base::Id aircraft;
     std::string digits;
     std::string date_text;
+    std::string cleared;  // digits that were cleared and can be brought back
 };
 
-/// Adds one key: a digit, '.', or '<' to take the last away. What makes no number is not added.
+/// What stands between the whole hours and the rest.
+enum class PadSign : std::uint8_t { none, decimal, minutes };
+
+/// Adds one key to a figure: a digit, '.' or ':' as the sign is, or '<' to take the last away.
+/// What makes no number is not added. For every page that has a pad.
+void press_key(std::string& digits, char key, PadSign sign);
+
+/// The same on the pad of readings; 'c' clears all digits, 'u' brings them back.
 void press(PadDraft& draft, char key);
 
 /// The pad as a page: difference to the last reading, problem, and whether it can be saved.

@@ -18,6 +18,8 @@ void AppState::Inside::notify(base::Message text, bool urgent) {
 
 void AppState::Inside::save_facts(const std::vector<facts::Fact>& facts, Pending pending_save) {
     pending_save.segment = Ledger::own_segment(facts);
+    for (const facts::Fact& fact : facts)
+        pending_save.taken_back_by_tap.push_back(fact.id);
     save_segment(std::move(pending_save));
 }
 
@@ -66,7 +68,12 @@ void AppState::Inside::acknowledge(std::uint32_t token, bool ok, std::string_vie
     (void)take_in(saved.segment);
     ++segments_since_snapshot;
     maybe_snapshot();
+    draft_saved(saved);
     notify(saved.done);
+    if (!saved.taken_back_by_tap.empty()) {
+        notices.back().action = Intent{intent::WithdrawSaved{saved.taken_back_by_tap}};
+        notices.back().action_label = {Word::saved_undo, {}};
+    }
     switch (saved.after) {
         case Pending::After::stay:
             break;

@@ -1,6 +1,7 @@
 // From where the person is to what the page shows.
 #include "wasm/app/inside.hpp"
 #include "wasm/app/specimen.hpp"
+#include "wasm/app/written.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -24,8 +25,21 @@ using Inside = AppState::Inside;
     return page;
 }
 
-[[nodiscard]] FormPage form_page(const Form& form) {
-    return {{form.title, {}}, {form.intro, {}}, form.fields, {form.submit, {}}, form.problems};
+[[nodiscard]] FormPage form_page(const Inside& in) {
+    const Form& form = in.form;
+    FormPage page{
+        {form.title, {}}, {form.intro, {}}, form.fields, {form.submit, {}}, form.problems};
+    for (FieldView& field : page.fields)
+        understand(field);
+    page.can_clear = is_touched(form, in.entry.fresh);
+    if (page.can_clear) page.draft_note = in.entry.note;
+    return page;
+}
+
+[[nodiscard]] LogPage pad_of(const Inside& in, const views::Assessed& aircraft) {
+    LogPage page{{}, pad_page(in.pad, aircraft)};
+    if (page.pad->can_clear) page.pad->draft_note = in.entry.note;
+    return page;
 }
 
 [[nodiscard]] BatchView batch_view(const Batch& batch) {
@@ -131,14 +145,14 @@ using Inside = AppState::Inside;
         case Place::Kind::log:
             return log_page(in);
         case Place::Kind::pad:
-            return LogPage{{}, pad_page(in.pad, *aircraft)};
+            return pad_of(in, *aircraft);
         case Place::Kind::history:
             return views::make_history_view(
                 in.ledger.visible(), here.subject, registration_of(in, here.subject));
         case Place::Kind::files:
             return files_page(in);
         case Place::Kind::form:
-            return form_page(in.form);
+            return form_page(in);
         case Place::Kind::specimen:
             return make_specimen();
     }

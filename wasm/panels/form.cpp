@@ -6,6 +6,8 @@
 
 namespace twoclocks::canvas {
 
+using base::Word;
+
 Answer form_panel(Ui& ui, const Rect& area, const FormPage& view) {
     Answer answer;
     page_body(ui, area, {"form"}, [&] {
@@ -14,10 +16,11 @@ Answer form_panel(Ui& ui, const Rect& area, const FormPage& view) {
             paragraph(ui, Type::body, Tone::soft, intro);
             ui.gap(space::base);
         }
+        const Answer discarded = draft_note(ui, view.draft_note);
+        if (discarded) answer = discarded;
         for (const FieldView& field : view.fields) {
-            const FieldPress press = form_field(ui, field);
-            if (press.edit) answer = intent::EditField{field.id};
-            if (press.option >= 0) answer = intent::ChooseOption{field.id, press.option};
+            const Answer press = form_field(ui, field);
+            if (press) answer = press;
             ui.gap(space::wide);
         }
         for (const base::Problem& problem : view.problems) {
@@ -25,6 +28,11 @@ Answer form_panel(Ui& ui, const Rect& area, const FormPage& view) {
             ui.gap(space::middle);
         }
         if (primary_button(ui, "submit", ui.say(view.submit))) answer = intent::SubmitForm{};
+        if (view.can_clear) {
+            ui.gap(target::apart);
+            if (quiet_button(ui, "clear-form", ui.say(Word::button_clear_form)))
+                answer = intent::ClearEntry{};
+        }
         caution_line(ui);
     });
     return answer;

@@ -69,7 +69,15 @@ Answer choose(Ui& ui, const Rect& area, const std::vector<views::LogView>& choic
 /// What is being typed and what it means.
 void reading(Ui& ui, const LogPage::Pad& pad, Answer& answer) {
     paragraph(ui, Type::body, Tone::soft, ui.say(pad.view.meter_name));
-    typed_figure(ui, ui.say(Word::log_typed), pad.digits, ui.say(Word::log_unit));
+    const Answer discarded = draft_note(ui, pad.draft_note);
+    if (discarded) answer = discarded;
+    const char cleared = typed_figure(ui,
+                                      {ui.say(Word::log_typed),
+                                       pad.digits,
+                                       ui.say(Word::log_unit),
+                                       pad.can_clear,
+                                       pad.can_undo_clear});
+    if (cleared != 0) answer = intent::PadKey{cleared};
     if (pad.problem) {
         problem_note(ui, *pad.problem);
         ui.gap(space::small);
@@ -88,7 +96,9 @@ void reading(Ui& ui, const LogPage::Pad& pad, Answer& answer) {
     date.label = {Word::label_date, {}};
     date.kind = FieldKind::date;
     date.text = pad.date_text;
-    if (date_row(ui, date, ui.say(pad.date))) answer = intent::EditField{"date"};
+    date.quick = pad.days;
+    const Answer dated = date_row(ui, date, ui.say(pad.date));
+    if (dated) answer = dated;
 }
 
 void keys(Ui& ui, const LogPage::Pad& pad, Answer& answer) {

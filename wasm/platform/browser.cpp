@@ -42,6 +42,8 @@ EM_JS(void, host_go_back, (), { Module["host"]["goBack"](); });
 EM_JS(void, host_keep_setting, (const char* name, Length name_length, const char* value,
                                 Length value_length),
   { Module["host"]["keepSetting"](name, name_length, value, value_length); });
+EM_JS(void, host_keep_draft, (const char* text, Length length),
+  { Module["host"]["keepDraft"](text, length); });
 EM_JS(void, host_start_new_version, (), { Module["host"]["startNewVersion"](); });
 EM_JS(void, host_wake, (int frames), { Module["host"]["wake"](frames); });
 
@@ -98,6 +100,10 @@ class BrowserHost final : public Host {
 
     void keep_setting(std::string_view name, std::string_view value) override {
         host_keep_setting(name.data(), length_of(name), value.data(), length_of(value));
+    }
+
+    void keep_draft(std::string_view text) override {
+        host_keep_draft(text.data(), length_of(text));
     }
 
     void start_new_version() override { host_start_new_version(); }
@@ -211,6 +217,9 @@ EMSCRIPTEN_KEEPALIVE void tc_setting(char* name, Length name_length, char* value
     const Given value_text{value, length};
     app().set_setting(name_text.text(), value_text.text());
 }
+EMSCRIPTEN_KEEPALIVE void tc_draft(char* text, Length length) {
+    app().stored_draft(Given{text, length}.text());
+}
 EMSCRIPTEN_KEEPALIVE void tc_refresh(std::int32_t today_day_number,
                                      double wall_ms,
                                      std::uint32_t random_1,
@@ -228,9 +237,7 @@ EMSCRIPTEN_KEEPALIVE bool tc_stored(int kind, char* bytes, Length length) {
 EMSCRIPTEN_KEEPALIVE void tc_storage_note(char* code, Length length, double count) {
     app().storage_note(Given{code, length}.text(), static_cast<std::int64_t>(count));
 }
-EMSCRIPTEN_KEEPALIVE void tc_loaded() {
-    app().loaded();
-}
+EMSCRIPTEN_KEEPALIVE void tc_loaded() { app().loaded(); }
 EMSCRIPTEN_KEEPALIVE void tc_resize(float width_px,
                                     float height_px,
                                     float device_pixel_ratio,
@@ -278,21 +285,15 @@ EMSCRIPTEN_KEEPALIVE void tc_committed(Length token, bool ok, char* reason, Leng
 EMSCRIPTEN_KEEPALIVE void tc_online(bool is_online) {
     app().online(is_online);
 }
-EMSCRIPTEN_KEEPALIVE void tc_new_version_ready() {
-    app().new_version_ready();
-}
+EMSCRIPTEN_KEEPALIVE void tc_new_version_ready() { app().new_version_ready(); }
 EMSCRIPTEN_KEEPALIVE void tc_other_tab_wrote(char* segment, Length length) {
     app().other_tab_wrote(Given{segment, length}.text());
 }
 EMSCRIPTEN_KEEPALIVE void tc_read_only(bool is_read_only) {
     app().read_only(is_read_only);
 }
-EMSCRIPTEN_KEEPALIVE void tc_back() {
-    app().back();
-}
-EMSCRIPTEN_KEEPALIVE void tc_export_now() {
-    app().export_now();
-}
+EMSCRIPTEN_KEEPALIVE void tc_back() { app().back(); }
+EMSCRIPTEN_KEEPALIVE void tc_export_now() { app().export_now(); }
 
 // clang-format on
 

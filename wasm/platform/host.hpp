@@ -9,8 +9,21 @@
 
 namespace twoclocks::canvas {
 
-/// Which keyboard a field wants, and what a real input element laid over it should be.
-enum class FieldKind : std::uint8_t { text, note, decimal, whole, date };
+/// What a field holds, and with it which keyboard and which real input element it wants. The order
+/// is known to web/bridge.js.
+enum class FieldKind : std::uint8_t {
+    text,
+    note,     // several lines, grows
+    decimal,  // a number with a decimal sign
+    whole,    // a whole number
+    date,
+    hours,   // 12.3 or 12:18
+    money,   // an amount, its currency beside it
+    code,    // serial and part numbers, registrations: capitals, no correction
+    search,  // filters a list
+    choice,  // one of several: nothing is typed
+    file
+};
 
 /// A field that is now being edited: the host lays a real input element over `left`..`height`.
 struct FieldRequest {
@@ -52,6 +65,9 @@ class Host {
     /// Keeps a look on this device (theme, text size). Looks only, never anything that changes a
     /// figure.
     virtual void keep_setting(std::string_view name, std::string_view value) = 0;
+    /// Keeps what is being typed and not yet saved, apart from the records; empty: nothing is.
+    /// Comes back as App::stored_draft at the next start. Never exported.
+    virtual void keep_draft(std::string_view text) = 0;
     /// The person accepted the new version that is ready.
     virtual void start_new_version() = 0;
     /// At least `frames` more frames are wanted.

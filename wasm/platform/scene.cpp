@@ -96,6 +96,8 @@ void write_node(std::string& out, const Node& node, float scale) {
     if (node.set_size > 0) write_number(out, "s", node.set_size);
     if (node.position > 0) write_number(out, "p", node.position);
     if (node.parent >= 0) write_number(out, "g", node.parent);
+    if (!node.describes.empty()) write_field(out, "d", node.describes);
+    if (node.wrong) write_number(out, "w", 1);
     if (node.visible.width() <= 0 || node.visible.height() <= 0)
         write_number(out, "out", 1);
     else if (node.visible.top > node.box.top || node.visible.bottom < node.box.bottom)

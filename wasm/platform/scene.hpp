@@ -58,6 +58,8 @@ struct Node {
     std::int32_t set_size{0};  // of a list item in a long list, else 0
     std::int32_t position{0};  // 1-based in its list
     std::int32_t parent{-1};   // index of the list or dialog it stands in
+    std::string describes;     // id of the field it says something about: a hint, a problem
+    bool wrong{false};         // a field that cannot be taken as it stands
 };
 
 /// The nodes of one frame, and what was activated since the last.

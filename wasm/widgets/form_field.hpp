@@ -1,4 +1,5 @@
-// One field of a form: label, what is in it, a hint, and a problem beside it.
+// One field of a form: label, what is in it, a hint, how it was understood, and a problem beside
+// it.
 #pragma once
 
 #include "wasm/screen.hpp"
@@ -8,24 +9,24 @@
 
 namespace twoclocks::canvas {
 
-/// What a field was told.
-struct FieldPress {
-    bool edit{false};         // its text is to be edited
-    std::int32_t option{-1};  // a choice was made
-};
-
-[[nodiscard]] FieldPress form_field(Ui& ui, const FieldView& field);
+/// A field of any kind with everything that belongs to it. Gives what it was told, if anything.
+[[nodiscard]] std::optional<Intent> form_field(Ui& ui, const FieldView& field);
 
 /// A box of text that is edited by a real input laid over it. True when tapped.
-[[nodiscard]] bool text_box(Ui& ui, const FieldView& field, bool wrong);
+[[nodiscard]] bool text_box(Ui& ui, const FieldView& field);
 
-/// A field in one line: its label, and what is in it as people say it. True when tapped.
-[[nodiscard]] bool date_row(Ui& ui, const FieldView& field, const std::string& said);
+/// A day in one line: its label, the day as people say it, and the day that is one tap away.
+[[nodiscard]] std::optional<Intent> date_row(Ui& ui,
+                                             const FieldView& field,
+                                             const std::string& said);
 
-/// What happened and what to do, with a mark of its own shape.
-void problem_note(Ui& ui, const base::Problem& problem);
+/// What happened and what to do, with a mark of its own shape. `field`: the field it stands beside.
+void problem_note(Ui& ui, const base::Problem& problem, const std::string& field = {});
 
 /// A caution: the same mark, one sentence.
 void caution_note(Ui& ui, const base::Message& caution);
+
+/// What is back after a reload, and the way to discard it.
+[[nodiscard]] std::optional<Intent> draft_note(Ui& ui, const base::Message& note);
 
 }  // namespace twoclocks::canvas

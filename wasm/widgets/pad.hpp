@@ -7,14 +7,27 @@
 
 namespace twoclocks::canvas {
 
-/// Four rows of three keys across the column. Gives the key pressed ('0'..'9', '.', '<'), or 0.
-[[nodiscard]] char number_pad(Ui& ui);
+/// How a pad is laid out: `key` begins the ids of its keys, `sign` stands beside the 0.
+struct PadSpec {
+    std::string key{"key"};
+    char sign{'.'};  // '.', ':' before minutes, or 0 for whole numbers
+};
 
-/// The figure being typed, large, with its unit; spoken as it changes.
-void typed_figure(Ui& ui,
-                  const std::string& label,
-                  const std::string& digits,
-                  const std::string& unit);
+/// Four rows of three keys across the column. Gives the key pressed ('0'..'9', the sign, '<'), or
+/// 0.
+[[nodiscard]] char number_pad(Ui& ui, const PadSpec& spec = {});
+
+struct TypedFigure {
+    std::string label;
+    std::string digits;
+    std::string unit;
+    bool can_clear{false};
+    bool can_undo_clear{false};
+};
+
+/// The figure being typed, large, with its unit; spoken as it changes. Beside it a button that
+/// clears all of it, and then brings it back. Gives 'c', 'u' or 0.
+[[nodiscard]] char typed_figure(Ui& ui, const TypedFigure& figure);
 
 inline constexpr std::int32_t pad_rows = 4;
 
