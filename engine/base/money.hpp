@@ -18,7 +18,11 @@ namespace twoclocks::base {
 /// An ISO 4217 alphabetic code. Made by `parse_currency`, so it always is one of the list.
 struct Currency {
     std::array<char, 3> letters{'E', 'U', 'R'};
-    auto operator<=>(const Currency&) const = default;
+
+    // Written out: one of the compilers has no order of arrays.
+    bool operator==(const Currency& other) const { return letters == other.letters; }
+
+    bool operator<(const Currency& other) const { return letters < other.letters; }
 };
 
 /// An amount: 123450 minor units of EUR are 1234.50 EUR. May be negative: a credit turned bill.

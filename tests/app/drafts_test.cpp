@@ -68,11 +68,13 @@ TEST_CASE("a form that was being filled in is back after a reload, on its page",
     CHECK(host.draft.empty());
     app.field_text("name", "Belt\t\"B\" \\ 1\nnew");
     app.apply(intent::ChooseOption{"role", 2});
+    app.field_text("hours", "1,234");
     REQUIRE_FALSE(host.draft.empty());
 
     FakeHost second_host;
     AppState second{second_host};
     start_again(second, host, host.draft, 1);
+    CHECK(form(second).fields[2].problem->code == base::Trouble::hours_ambiguous);
     CHECK(text_of(second, "name") == "Belt\t\"B\" \\ 1\nnew");
     CHECK(form(second).fields[1].chosen == 2);
     CHECK(said(form(second).draft_note) == "Your unfinished entry of yesterday is back.");

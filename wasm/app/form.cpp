@@ -51,9 +51,9 @@ Form make_form(FormKind kind, base::Id subject, const FormContext& context) {
             make_specimen(form, context);
             break;
     }
-    for (FieldView& field : form.fields) {
-        if (field.kind == FieldKind::date) field.quick = quick_days(context.today);
-    }
+    // The day of an entry mostly is a recent one; a day out of old papers is not.
+    FieldView* day = find_field(form, "date");
+    if (day != nullptr && day->kind == FieldKind::date) day->quick = quick_days(context.today);
     return form;
 }
 

@@ -68,9 +68,9 @@ Answer choose(Ui& ui, const Rect& area, const std::vector<views::LogView>& choic
 
 /// What is being typed and what it means.
 void reading(Ui& ui, const LogPage::Pad& pad, Answer& answer) {
-    paragraph(ui, Type::body, Tone::soft, ui.say(pad.view.meter_name));
     const Answer discarded = draft_note(ui, pad.draft_note);
     if (discarded) answer = discarded;
+    paragraph(ui, Type::body, Tone::soft, ui.say(pad.view.meter_name));
     const char cleared = typed_figure(ui,
                                       {ui.say(Word::log_typed),
                                        pad.digits,

@@ -154,16 +154,6 @@ bool segment(Ui& ui, const ChoiceSpec& choice, const Rect& box) {
     return search;
 }
 
-[[nodiscard]] std::optional<Intent> open_list(Ui& ui, const FieldView& field) {
-    ui.gap(target::apart);
-    const FieldView search = search_of(ui, field);
-    const SearchPress press = search_box(ui, search);
-    const std::optional<Intent> chosen = matches_of(ui, field);
-    if (press.edit) return intent::EditField{search.id};
-    if (press.clear) return intent::FillField{search.id, {}};
-    return chosen;
-}
-
 /// A box that shows what is chosen and opens the list. True when tapped.
 bool opener(Ui& ui, const FieldView& field, const Rect& box, const std::string& name) {
     const std::string id = "choose-" + field.id;
@@ -207,11 +197,8 @@ SearchPress search_box(Ui& ui, const FieldView& field) {
 std::optional<Intent> choice_field(Ui& ui, const FieldView& field) {
     if (static_cast<std::int32_t>(field.options.size()) <= few_options) return few(ui, field);
     const Rect box = ui.take(field_height);
-    const bool toggled = opener(ui, field, box, label_of(ui, field));
-    std::optional<Intent> answer;
-    if (field.open) answer = open_list(ui, field);
-    if (toggled) answer = intent::ToggleChoice{field.id};
-    return answer;
+    if (!opener(ui, field, box, label_of(ui, field))) return std::nullopt;
+    return intent::ToggleChoice{field.id};
 }
 
 std::optional<Intent> search_field(Ui& ui, const FieldView& field) {
@@ -232,11 +219,20 @@ std::optional<Intent> money_field(Ui& ui, const FieldView& field) {
     const bool edit = field_node(ui, field, box, field.text);
     const std::string name = ui.say({Word::field_currency, {base::text_arg(ui.say(field.label))}});
     const bool toggled = opener(ui, field, currency, name);
-    std::optional<Intent> answer;
-    if (field.open) answer = open_list(ui, field);
-    if (edit) answer = intent::EditField{field.id};
-    if (toggled) answer = intent::ToggleChoice{field.id};
-    return answer;
+    if (toggled) return intent::ToggleChoice{field.id};
+    if (edit) return intent::EditField{field.id};
+    return std::nullopt;
+}
+
+std::optional<Intent> open_list(Ui& ui, const FieldView& field) {
+    if (!field.open) return std::nullopt;
+    ui.gap(target::apart);
+    const FieldView search = search_of(ui, field);
+    const SearchPress press = search_box(ui, search);
+    const std::optional<Intent> chosen = matches_of(ui, field);
+    if (press.edit) return intent::EditField{search.id};
+    if (press.clear) return intent::FillField{search.id, {}};
+    return chosen;
 }
 
 }  // namespace twoclocks::canvas

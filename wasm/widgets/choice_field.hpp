@@ -19,7 +19,7 @@ struct SearchPress {
 /// A box that filters a list as one types, with a button that clears it. For any page with a list.
 [[nodiscard]] SearchPress search_box(Ui& ui, const FieldView& field);
 
-/// A choice of few or many, by how many options it has.
+/// A choice of few, or the box that opens the list of many.
 [[nodiscard]] std::optional<Intent> choice_field(Ui& ui, const FieldView& field);
 
 /// A search whose matches stand below it.
@@ -27,5 +27,8 @@ struct SearchPress {
 
 /// An amount, and the currency beside it, which opens a list of all.
 [[nodiscard]] std::optional<Intent> money_field(Ui& ui, const FieldView& field);
+
+/// The list that a field has open, its search on top; nothing while it is closed.
+[[nodiscard]] std::optional<Intent> open_list(Ui& ui, const FieldView& field);
 
 }  // namespace twoclocks::canvas

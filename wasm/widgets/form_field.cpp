@@ -264,6 +264,8 @@ std::optional<Intent> form_field(Ui& ui, const FieldView& field) {
         ui.gap(space::small);
         problem_note(ui, *field.problem, field.id);
     }
+    const std::optional<Intent> listed = open_list(ui, field);
+    if (listed) answer = listed;
     return answer;
 }
 
