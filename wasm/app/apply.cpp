@@ -265,38 +265,6 @@ void export_journal(AppState::Inside& in) {
     in.notify({Word::export_done, {}});
 }
 
-void AppState::Inside::open(Place place) {
-    sheet = std::monostate{};
-    if (place.kind == here().kind && place.subject == here().subject &&
-        place.kind != Place::Kind::form)
-        return;
-    const bool failed = std::any_of(
-        notices.begin(), notices.end(), [](const Notice& notice) { return notice.urgent; });
-    if (!failed) notices.clear();
-    // Beside a list the next choice takes the place of the last one: one Back leads out.
-    const bool beside = two_panes && place.kind == here().kind && place.kind != Place::Kind::form;
-    if (beside) {
-        here() = place;
-        return;
-    }
-    places.push_back(place);
-    host.push_page();
-}
-
-void AppState::Inside::replace(Place place) {
-    here() = place;
-    sheet = std::monostate{};
-}
-
-void AppState::Inside::close() {
-    if (!std::holds_alternative<std::monostate>(sheet)) {
-        sheet = std::monostate{};
-    } else if (places.size() > 1) {
-        places.pop_back();
-    }
-    dirty = true;
-}
-
 void AppState::Inside::apply(const Intent& intent) {
     std::visit(Apply{*this}, intent);
     dirty = true;

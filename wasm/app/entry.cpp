@@ -64,8 +64,9 @@ void AppState::Inside::open_form(FormKind kind, base::Id subject) {
     const Draft* draft = entry.drafts.find(name_of(kind), subject);
     if (draft == nullptr) return;
     fill(form, *draft);
-    for (FieldView& field : form.fields)
-        field.problem = problem_of(field);
+    for (FieldView& field : form.fields) {
+        if (!field.problem) field.problem = problem_of(field);
+    }
     if (is_touched(form, entry.fresh)) entry.note = draft_note(*this, draft->on);
 }
 

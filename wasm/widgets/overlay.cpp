@@ -24,7 +24,26 @@ struct NoticeParts {
     std::vector<ButtonSpec> buttons;
     float words{0};
     float height{0};
+    float beside{0};  // width of the only button when it has room beside the words, else 0
 };
+
+float button_width(Ui& ui, const std::string& label) {
+    return std::max(target::button_least,
+                    ui.pen().width(Type::body_strong, label) + 2 * space::base);
+}
+
+/// A notice with one button is low when both share a line: it covers less of the page.
+void put_beside(Ui& ui, NoticeParts& parts, float width) {
+    if (parts.buttons.size() != 1) return;
+    constexpr float most_lines = 2;
+    const float button = button_width(ui, parts.buttons[0].label);
+    const float room = width - button - 2 * space::base - space::middle;
+    const float words = room <= button ? 0 : height_of(ui, Type::body, parts.text, room);
+    if (words <= 0 || words > most_lines * ui.pen().line(Type::body)) return;
+    parts.beside = button;
+    parts.words = words;
+    parts.height = std::max(words, target::least) + 2 * space::middle;
+}
 
 NoticeParts measure(Ui& ui, const Notice& notice, std::uint32_t index, float width) {
     NoticeParts parts;
@@ -39,6 +58,7 @@ NoticeParts measure(Ui& ui, const Notice& notice, std::uint32_t index, float wid
     parts.words = height_of(ui, Type::body, parts.text, width - 2 * space::base);
     parts.height = parts.words + 2 * space::middle;
     if (!parts.buttons.empty()) parts.height += target::least + space::small;
+    put_beside(ui, parts, width);
     return parts;
 }
 
@@ -50,15 +70,16 @@ std::int32_t draw_notice(Ui& ui, const NoticeParts& parts, const Rect& box, bool
     node.name = parts.text;
     node.box = box;
     ui.node(std::move(node));
-    ui.inside({box.left + space::base, box.top + space::middle, box.right - space::base, 0},
+    const float margin = parts.beside > 0 ? parts.beside + space::middle : 0;
+    const float top =
+        parts.beside > 0 ? box.top + (box.height() - parts.words) / 2 : box.top + space::middle;
+    ui.inside({box.left + space::base, top, box.right - space::base - margin, 0},
               [&] { quiet_paragraph(ui, Type::body, Tone::paper, parts.text); });
     std::int32_t pressed = -1;
     float x = box.right - space::base;
     for (std::uint32_t i = 0; i < parts.buttons.size(); ++i) {
         const ButtonSpec& button = parts.buttons[i];
-        const float width =
-            std::max(target::button_least,
-                     ui.pen().width(Type::body_strong, button.label) + 2 * space::base);
+        const float width = button_width(ui, button.label);
         const Rect at{
             x - width, box.bottom - space::middle - target::least, x, box.bottom - space::middle};
         if (notice_button(ui, button.id, button.label, at)) pressed = static_cast<std::int32_t>(i);

@@ -14,8 +14,6 @@ using base::Word;
 
 constexpr std::array<char, 12> keys{'1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '0', '<'};
 
-constexpr float clear_least = 88;
-
 /// An arrow to the left with a cross in it: takes the last digit back.
 void erase_mark(Pen& pen, const Rect& box) {
     const Point middle{box.left + box.width() / 2, box.top + box.height() / 2};
@@ -63,7 +61,7 @@ char clear_button(Ui& ui, const TypedFigure& figure, Rect& box) {
     if (!figure.can_clear && !figure.can_undo_clear) return 0;
     const std::string label = ui.say(figure.can_clear ? Word::pad_clear : Word::button_undo);
     const float width =
-        std::max(clear_least, ui.pen().width(Type::body_strong, label) + 2 * space::wide);
+        std::max(target::button_least, ui.pen().width(Type::body_strong, label) + 2 * space::wide);
     const float top = box.top + (box.height() - target::least) / 2;
     bool pressed = false;
     ui.inside({box.right - width, top, box.right, box.bottom},
