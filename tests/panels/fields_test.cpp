@@ -1,7 +1,7 @@
 // Fields on a page: what each asks for, what stands beside it, and what is spoken with it.
 #include "catch_amalgamated.hpp"
 #include "tests/support/canvas_page.hpp"
-#include "tests/support/sample_fields.hpp"
+#include "tests/support/sample_screens.hpp"
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
 #include "wasm/app/pad.hpp"

@@ -2,7 +2,7 @@
 // page and on nothing else.
 #include "catch_amalgamated.hpp"
 #include "tests/support/canvas_page.hpp"
-#include "tests/support/sample_fields.hpp"
+#include "tests/support/sample_screens.hpp"
 
 #include <algorithm>
 #include <set>
@@ -52,7 +52,7 @@ template <class Check>
 void on_every_page(Check check) {
     for (const Size size : sizes) {
         CanvasPage page{size.width, size.height};
-        std::vector<samples::Sample> every = samples::every_screen_and_field();
+        std::vector<samples::Sample> every = samples::every_screen();
         if (size.width >= page::wide_from) {
             for (samples::Sample& pair : samples::every_pair())
                 every.push_back(std::move(pair));

@@ -1,5 +1,7 @@
-// Entries that came back after a reload, and what was just saved.
+// Every kind of field in every state, entries that came back after a reload, and what was just
+// saved.
 #include "tests/support/sample_screens.hpp"
+#include "wasm/app/specimen_fields.hpp"
 
 #include <utility>
 
@@ -14,6 +16,16 @@ using base::Word;
 const Message yesterday_is_back{Word::draft_back, {base::word_arg(Word::pad_yesterday)}};
 
 }  // namespace
+
+Screen fields() {
+    Screen screen = form();
+    auto& page = std::get<FormPage>(screen.page);
+    page.title = {Word::specimen_fields, {}};
+    page.intro = {Word::specimen_fields_intro, {}};
+    page.fields = specimen_fields(day_of(day_3_may_2026));
+    page.can_clear = true;
+    return screen;
+}
 
 Screen returned_draft() {
     Screen screen = form();

@@ -223,6 +223,7 @@ std::vector<Sample> every_screen() {
             {"preview", preview()},
             {"form", form()},
             {"wrong_form", wrong_form()},
+            {"fields", fields()},
             {"returned_draft", returned_draft()},
             {"returned_pad", returned_pad()},
             {"saved_notice", saved_notice()},

@@ -29,6 +29,7 @@ struct Sample {
 [[nodiscard]] Screen preview();
 [[nodiscard]] Screen form();
 [[nodiscard]] Screen wrong_form();
+[[nodiscard]] Screen fields();
 [[nodiscard]] Screen returned_draft();
 [[nodiscard]] Screen returned_pad();
 [[nodiscard]] Screen saved_notice();

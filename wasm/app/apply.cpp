@@ -2,8 +2,6 @@
 #include "wasm/app/inside.hpp"
 #include "wasm/app/undo.hpp"
 
-#include <algorithm>
-
 #include "engine/base/message_args.hpp"
 #include "engine/facts/print.hpp"
 #include "engine/timeline/question.hpp"

@@ -142,7 +142,8 @@ class Specimen {
             (void)form_field(ui_, field);
             ui_.gap(space::wide);
         }
-        typed_figure(ui_, ui_.say(Word::log_typed), page_.digits, ui_.say(Word::log_unit));
+        (void)typed_figure(
+            ui_, {ui_.say(Word::log_typed), page_.digits, ui_.say(Word::log_unit), true, false});
         ui_.gap(space::middle);
         (void)number_pad(ui_);
     }
