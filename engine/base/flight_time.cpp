@@ -1,5 +1,6 @@
 #include "engine/base/flight_time.hpp"
 
+#include <algorithm>
 #include <optional>
 
 #include "engine/base/message_args.hpp"
