@@ -172,7 +172,7 @@ Message record_detail(const facts::Body& body) {
 }
 
 std::vector<Message> record_lines(const facts::Fact& fact) {
-    std::vector<Message> out{record_what(fact.body)};
+    std::vector<Message> out;
     const Message detail = record_detail(fact.body);
     if (detail.word != Word::blank) out.push_back(detail);
     std::visit(More{out}, fact.body.fields);

@@ -23,6 +23,7 @@ enum class State : std::uint8_t { nothing_due, act, unknown, due, before_next_fl
 struct WhyLine {
     base::Message text;
     std::optional<base::Id> fact;
+    bool is_sum{false};  // the figures put together
 };
 
 /// The answer to "why?": what the figure is, what it was worked out from, the rule, its source.

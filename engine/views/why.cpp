@@ -50,12 +50,12 @@ void explain_calendar(Why& why,
             add(why, Word::why_from_unknown_day);
             return;
     }
-    add(why,
-        Word::why_calendar_sum,
-        {base::day_arg(clock.anchor_on),
-         base::day_arg(clock.due_on),
-         base::day_arg(aircraft.today),
-         base::whole_arg(clock.days_left)});
+    add_sum(why,
+            Word::why_calendar_sum,
+            {base::day_arg(clock.anchor_on),
+             base::day_arg(clock.due_on),
+             base::day_arg(aircraft.today),
+             base::whole_arg(clock.days_left)});
     for (const timeline::ItemState& state : aircraft.state.items) {
         if (state.id != item.item || !state.limit) continue;
         const bool exact = state.limit->rule == base::CalendarRule::exact;
@@ -70,13 +70,13 @@ void explain_count(Why& why, const ItemDue& item, const ClockDue& clock) {
         return;
     }
     const base::Count now = clock.anchor_count + clock.limit_count - clock.left_count;
-    add(why,
-        Word::why_count_sum,
-        {base::whole_arg(clock.limit_count.value),
-         base::whole_arg(now.value),
-         base::whole_arg(clock.anchor_count.value),
-         base::whole_arg(clock.left_count.value)},
-        clock.anchor_fact);
+    add_sum(why,
+            Word::why_count_sum,
+            {base::whole_arg(clock.limit_count.value),
+             base::whole_arg(now.value),
+             base::whole_arg(clock.anchor_count.value),
+             base::whole_arg(clock.left_count.value)},
+            clock.anchor_fact);
 }
 
 void explain_spells(Why& why, const Assessed& aircraft) {
@@ -208,8 +208,18 @@ Why why_break_even(const Assessed& aircraft) {
     const ClockDue* hours = limits::clock_of(*overhaul, Clock::hours);
     const ClockDue* calendar = limits::clock_of(*overhaul, Clock::calendar);
     const base::Span span = base::span_between(aircraft.today, calendar->due_on);
-    const base::Arg left = base::hours_exact_arg(hours->left, base::exact_form({hours->left}));
-    add(why, Word::why_break_even_sum, {left, base::span_arg(span)});
+    const base::FlightTime total = hours->anchor_total + hours->used;
+    const base::HoursForm form = base::exact_form({hours->left, total});
+    const base::Arg left = base::hours_exact_arg(hours->left, form);
+    if (!aircraft.state.usage.empty()) {
+        const timeline::UsagePoint& last = aircraft.state.usage.back();
+        add(why,
+            Word::why_total_now,
+            {base::hours_exact_arg(total, form), base::day_arg(last.on)},
+            last.fact);
+    }
+    add(why, Word::why_calendar_day, {base::day_arg(calendar->due_on)}, overhaul->limit_fact);
+    add_sum(why, Word::why_break_even_sum, {left, base::span_arg(span)});
     add(why, Word::why_break_even_use);
     return why;
 }

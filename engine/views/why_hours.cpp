@@ -60,12 +60,12 @@ void explain_hours(Why& why,
     add_total(why, aircraft, form);
     if (!clock.known) return;
     add_hours_anchor(why, clock, form);
-    add(why,
-        Word::why_hours_sum,
-        {limit,
-         base::hours_exact_arg(total, form),
-         base::hours_exact_arg(clock.anchor_total, form),
-         base::hours_exact_arg(clock.left, form)});
+    add_sum(why,
+            Word::why_hours_sum,
+            {limit,
+             base::hours_exact_arg(total, form),
+             base::hours_exact_arg(clock.anchor_total, form),
+             base::hours_exact_arg(clock.left, form)});
     add_rounding(why, clock.left, form, base::hours_left_arg(clock.left), Word::why_shown_down);
 }
 

@@ -8,13 +8,22 @@ namespace twoclocks::views {
 /// Ends a why with one more line, which rests on a fact or on none.
 /// Units: none. Errors: none. Source: our choice.
 inline void add(Why& why, base::Word word, std::vector<base::Arg> args = {}) {
-    why.lines.push_back({{word, std::move(args)}, {}});
+    why.lines.push_back({{word, std::move(args)}, {}, false});
+}
+
+/// Ends a why with the line that puts its figures together.
+/// Units: none. Errors: none. Source: our choice.
+inline void add_sum(Why& why,
+                    base::Word word,
+                    std::vector<base::Arg> args,
+                    std::optional<base::Id> fact = {}) {
+    why.lines.push_back({{word, std::move(args)}, fact, true});
 }
 
 /// As above.
 /// Units: none. Errors: none. Source: our choice.
 inline void add(Why& why, base::Word word, std::vector<base::Arg> args, base::Id fact) {
-    why.lines.push_back({{word, std::move(args)}, fact});
+    why.lines.push_back({{word, std::move(args)}, fact, false});
 }
 
 /// Explains the hours of a limit: the limit, the total, where it counts from, and their sum. All of

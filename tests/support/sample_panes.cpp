@@ -42,7 +42,7 @@ Screen keys() {
 
 Screen specimen() {
     Screen screen;
-    screen.page = make_specimen();
+    screen.page = make_specimen(day_of(day_3_may_2026));
     screen.status = told("saved");
     screen.revision = 9;
     return screen;

@@ -154,7 +154,7 @@ using Inside = AppState::Inside;
         case Place::Kind::form:
             return form_page(in);
         case Place::Kind::specimen:
-            return make_specimen();
+            return make_specimen(in.today);
     }
     return WelcomePage{};
 }

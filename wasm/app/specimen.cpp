@@ -1,5 +1,7 @@
 #include "wasm/app/specimen.hpp"
 
+#include "wasm/app/specimen_fields.hpp"
+
 #include <array>
 #include <utility>
 
@@ -165,7 +167,7 @@ views::ChartView chart() {
 
 }  // namespace
 
-SpecimenPage make_specimen() {
+SpecimenPage make_specimen(base::Date today) {
     SpecimenPage page;
     page.cards = cards();
     page.boxes = boxes();
@@ -173,6 +175,7 @@ SpecimenPage make_specimen() {
         page.due.push_back(due_row(i));
     page.question = question();
     page.rows = rows();
+    page.fields = specimen_fields(today);
     page.chart = chart();
     page.digits = "1236.8";
     page.problem = base::trouble(base::Trouble::hours_ambiguous, {base::text_arg("1,234")});

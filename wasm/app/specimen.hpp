@@ -6,6 +6,6 @@
 
 namespace twoclocks::canvas {
 
-[[nodiscard]] SpecimenPage make_specimen();
+[[nodiscard]] SpecimenPage make_specimen(base::Date today);
 
 }  // namespace twoclocks::canvas

@@ -6,6 +6,7 @@
 #include "wasm/widgets/figures.hpp"
 #include "wasm/widgets/history_row.hpp"
 #include "wasm/widgets/text.hpp"
+#include "wasm/widgets/why_lines.hpp"
 
 namespace twoclocks::canvas {
 
@@ -13,29 +14,14 @@ using base::Word;
 
 namespace {
 
-/// One line of an explanation; a line that rests on a record leads to it.
-void why_line(Ui& ui, std::uint32_t index, const views::WhyLine& line, Answer& answer) {
-    const std::string words = ui.say(line.text);
-    ui.gap(target::apart);
-    if (!line.fact) {
-        paragraph(ui, Type::body, Tone::ink, words);
-        return;
-    }
-    const std::string id = "why-line-" + std::to_string(index);
-    if (line_link(ui, id, Type::body, Tone::ink, words)) answer = intent::OpenRecord{*line.fact};
-}
-
 /// A record in full, and what can be done about it.
 void record_body(Ui& ui, const RecordSheet& record, Answer& answer) {
     paragraph(ui, Type::body_strong, Tone::ink, record_flags(ui, record.row));
-    paragraph(ui, Type::body, Tone::ink, ui.say(record.row.date));
-    paragraph(ui, Type::body, Tone::ink, ui.say(record.row.detail));
+    paragraph(ui, Type::body, Tone::soft, ui.say(record.row.detail));
     for (const base::Message& line : record.lines) {
         ui.gap(space::small);
         paragraph(ui, Type::body, Tone::ink, ui.say(line));
     }
-    ui.gap(space::small);
-    paragraph(ui, Type::body, Tone::soft, ui.say(record.row.told_by));
     ui.gap(space::base);
     std::vector<ButtonSpec> buttons;
     std::vector<FormKind> kinds;
@@ -57,9 +43,10 @@ void record_body(Ui& ui, const RecordSheet& record, Answer& answer) {
 Answer why_sheet(Ui& ui, const views::Why& why) {
     Answer answer;
     const bool closed = sheet(ui, ui.say(why.title), [&] {
-        paragraph(ui, Type::name, Tone::ink, ui.say(why.figure));
-        for (std::uint32_t i = 0; i < why.lines.size(); ++i)
-            why_line(ui, i, why.lines[i], answer);
+        const std::int32_t line = why_lines(ui, why);
+        if (line >= 0) {
+            answer = intent::OpenRecord{*why.lines[static_cast<std::uint32_t>(line)].fact};
+        }
         caution_line(ui);
     });
     if (closed) answer = intent::CloseSheet{};

@@ -11,6 +11,7 @@
 #include "wasm/widgets/pad.hpp"
 #include "wasm/widgets/swatches.hpp"
 #include "wasm/widgets/text.hpp"
+#include "wasm/widgets/why_lines.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -135,6 +136,8 @@ class Specimen {
         caution_note(ui_, {Word::caution_no_source, {}});
         ui_.gap(space::middle);
         (void)question_card(ui_, 0, page_.question);
+        ui_.gap(space::wide);
+        (void)why_lines(ui_, page_.why);
     }
 
     void entry() {

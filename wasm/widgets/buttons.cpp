@@ -152,8 +152,7 @@ bool open_row(Ui& ui, const RowSpec& row, const Rect& box) {
             if (!detail.empty()) spoken += ". " + detail;
         }
     });
-    const Point tip{box.right - space::base, box.top + box.height() / 2};
-    pen.path({{tip.x - 6, tip.y - 6}, tip, {tip.x - 6, tip.y + 6}}, Tone::soft, 2);
+    forward_arrow(pen, {box.right - space::base, box.top + box.height() / 2});
     return list_item(ui, row.item, row.id, spoken, box);
 }
 

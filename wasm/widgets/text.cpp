@@ -136,6 +136,10 @@ Type fitting_type(Pen& pen,
     return last;
 }
 
+void forward_arrow(Pen& pen, Point tip) {
+    pen.path({{tip.x - 6, tip.y - 6}, tip, {tip.x - 6, tip.y + 6}}, Tone::soft, 2);
+}
+
 void caution_line(Ui& ui) {
     ui.gap(space::base);
     paragraph(ui, Type::small, Tone::soft, ui.say(base::Word::caution_short));

@@ -40,6 +40,9 @@ Rect state_chip(Pen& pen, views::State state, std::string_view word, Point top_r
                                 std::initializer_list<std::string_view> texts,
                                 float width);
 
+/// An arrow that says that a row opens something; `tip` is its point.
+void forward_arrow(Pen& pen, Point tip);
+
 /// The short caution that stands on every page.
 void caution_line(Ui& ui);
 
