@@ -42,7 +42,8 @@ export class Field {
    *   closed: (id: string, next: boolean) => void,
    *   moved: (id: string) => void,
    *   left: (id: string) => void,
-   * }} told left: with the keyboard, and no other field opened
+   *   stepped: (id: string, step: number) => void,
+   * }} told left: with the keyboard, and no other field opened; stepped: with Tab, on or back
    */
   constructor(holder, told) {
     this.holder = holder;
@@ -79,12 +80,14 @@ export class Field {
       const key = /** @type {KeyboardEvent} */ (event);
       if (key.isComposing) return;
       const line_break = key.key === 'Enter' && input instanceof HTMLTextAreaElement;
-      const next = (key.key === 'Enter' && !line_break) || (key.key === 'Tab' && !key.shiftKey);
-      if (!next && key.key !== 'Escape') return;
+      const next = key.key === 'Enter' && !line_break;
+      if (!next && key.key !== 'Escape' && key.key !== 'Tab') return;
       event.preventDefault();
       const { request } = this;
       this.end(next);
-      if (request !== undefined && this.request === undefined) this.told.left(request.id);
+      if (request === undefined || this.request !== undefined) return;
+      if (key.key === 'Tab') this.told.stepped(request.id, key.shiftKey ? -1 : 1);
+      else this.told.left(request.id);
     });
   }
 

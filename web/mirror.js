@@ -1,6 +1,8 @@
 // The screen in words: an unseen document over the canvas, for screen readers, keyboards and tests.
 // It is patched, never rebuilt, so that the focus stays where a person put it.
 
+import { besideField, oneStop, setAttribute, stepWithArrows } from './mirror_keys.js';
+
 /** @typedef {import('./types').MirrorNode} MirrorNode */
 
 /** Element and role of each kind of node; a heading's element goes by its level. */
@@ -20,15 +22,6 @@ const shapes = /** @type {Record<string, { tag: string, role?: string }>} */ ({
 });
 /** Roles whose name is their text; the others are labelled. */
 const texts = new Set(['heading', 'text', 'button', 'link', 'tab', 'choice', 'status', 'alert']);
-
-/** @type {Record<string, number>} */
-const steps = { ArrowUp: -1, ArrowLeft: -1, ArrowDown: 1, ArrowRight: 1 };
-
-/** @param {Element} element @param {string} name @param {string | undefined} value */
-function setAttribute(element, name, value) {
-  if (value === undefined) element.removeAttribute(name);
-  else if (element.getAttribute(name) !== value) element.setAttribute(name, value);
-}
 
 /** Of the element that says something about a field. @param {MirrorNode} node */
 const aboutId = (node) => `about_${node.r}_${node.d ?? ''}`;
@@ -59,7 +52,7 @@ export class Mirror {
     root.addEventListener('keydown', (event) => {
       const field = /** @type {Element} */ (event.target).getAttribute('role') === 'textbox';
       if (field && (event.key === 'Enter' || event.key === ' ')) this.act(event);
-      if (event.key in steps) this.step(event);
+      stepWithArrows(this.root, event);
     });
     root.addEventListener('focusin', (event) => this.focused(event.target));
     root.addEventListener('focusout', (event) => {
@@ -75,22 +68,6 @@ export class Mirror {
     this.told.activate(from.dataset['id'] ?? '');
   }
 
-  /**
-   * Arrows move among the items of a list, the choices and the tabs.
-   * @param {KeyboardEvent} event
-   */
-  step(event) {
-    const from = /** @type {Element} */ (event.target).closest('[data-id]');
-    const kind = from?.closest('li') ? 'li > [data-id]' : `[role=${from?.getAttribute('role')}]`;
-    if (from === null || !['li > [data-id]', '[role=radio]', '[role=tab]'].includes(kind)) return;
-    const group = from.closest('ul, [role=tablist]') ?? this.root;
-    const all = [...group.querySelectorAll(kind)];
-    const next = all[all.indexOf(from) + (steps[event.key] ?? 0)];
-    if (!(next instanceof HTMLElement)) return;
-    event.preventDefault();
-    next.focus({ preventScroll: true });
-  }
-
   /** @param {EventTarget | null} target */
   focused(target) {
     if (this.patching) return;
@@ -102,6 +79,14 @@ export class Mirror {
     for (const element of this.elements.values()) {
       if (element.dataset['id'] === id) element.focus({ preventScroll: true });
     }
+  }
+
+  /** Where Tab leads from a field that was edited. @param {string} id @param {number} step */
+  focusBeside(id, step) {
+    const next = besideField(this.root, id, step);
+    if (next === undefined) this.focusOn(id);
+    else next.focus({ preventScroll: true });
+    if (next?.getAttribute('role') === 'textbox') this.told.activate(next.dataset['id'] ?? '');
   }
 
   /** The field with this id has a real input over it: its double would be a second voice. */
@@ -270,18 +255,7 @@ class Places {
         const there = parent.children[at];
         if (there !== child) parent.insertBefore(child, there ?? null);
       });
-      if (parent.localName === 'ul') this.oneStop(parent);
+      if (parent.localName === 'ul') oneStop(parent);
     }
-  }
-
-  /** A long list is one stop for Tab: arrows move within it. @param {Element} list */
-  oneStop(list) {
-    const items = [...list.querySelectorAll('li[aria-setsize] > button')];
-    const stop =
-      items.find((item) => item === document.activeElement) ??
-      items.find((item) => item.getAttribute('aria-current') === 'true') ??
-      items.find((item) => !(item instanceof HTMLElement) || item.dataset['out'] === undefined) ??
-      items[0];
-    for (const item of items) setAttribute(item, 'tabindex', item === stop ? undefined : '-1');
   }
 }

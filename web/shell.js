@@ -53,6 +53,7 @@ class Page {
       },
       moved: (id) => this.mirror.setEdited(id),
       left: (id) => this.mirror.focusOn(id),
+      stepped: (id, step) => this.mirror.focusBeside(id, step),
     });
     this.mirror = new Mirror(element('mirror'), {
       activate: (id) => {

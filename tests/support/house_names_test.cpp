@@ -145,7 +145,7 @@ TEST_CASE("rule: sentences stand in the catalogue alone", "[house]") {
     CHECK(count(prose_complaints, "engine/x.cpp", "static_assert(a,\n \"two words\");") == 0);
 }
 
-TEST_CASE("rule: panels take colours from the theme", "[house]") {
+TEST_CASE("rule: panels take colours and sizes from the theme", "[house]") {
     for (const char* line : {"a = IM_COL32(1, 2, 3, 4);",
                              "ImVec4(1, 0, 0, 1);",
                              "ImVec4 a{};",
@@ -155,6 +155,14 @@ TEST_CASE("rule: panels take colours from the theme", "[house]") {
                              "f(\"#ff00aa\");"}) {
         CAPTURE(line);
         CHECK(said(panel_complaints, "wasm/panels/x.cpp", line).find("theme") != std::string::npos);
+    }
+    for (const char* line : {"ui.gap(12.5F);", "a = 8.0;", "f(3F);", "x = 0.5F * width;"}) {
+        CAPTURE(line);
+        CHECK(said(panel_complaints, "wasm/panels/x.cpp", line).find("size") != std::string::npos);
+    }
+    for (const char* line : {"a[12]", "heading(ui, 2, t);", "x12.y", "// 12.5F", "f(\"8.0\");"}) {
+        CAPTURE(line);
+        CHECK(count(panel_complaints, "wasm/panels/x.cpp", line) == 0);
     }
     for (const char* line : {"theme.ink", "// IM_COL32 0xFF00AA", "a = 0xFF;", "f(\"#1\");"}) {
         CAPTURE(line);

@@ -226,8 +226,27 @@ Complaints document_complaints(const SourceText& file) {
     return out;
 }
 
+/// A number with a point or an F, which no count and no index has: 12.5, 8.F, 3F.
+bool names_size(std::string_view line) {
+    for (std::size_t i = 0; i < line.size(); ++i) {
+        const auto at = [&](std::size_t place) {
+            return place < line.size() ? static_cast<unsigned char>(line[place]) : 0;
+        };
+        const bool starts = std::isdigit(at(i)) != 0 &&
+                            (i == 0 || (std::isalnum(at(i - 1)) == 0 && at(i - 1) != '_'));
+        if (!starts) continue;
+        std::size_t end = i;
+        while (std::isdigit(at(end)) != 0 || at(end) == '\'')
+            ++end;
+        if (at(end) == '.' || at(end) == 'F') return true;
+        i = end;
+    }
+    return false;
+}
+
 Complaints panel_complaints(const SourceText& file) {
     constexpr std::string_view remedy = "take the colour from wasm/theme.hpp by what it means";
+    constexpr std::string_view size = "take the size or share from wasm/theme.hpp by its name";
     Complaints out;
     for (std::size_t i = 0; i < file.code.size(); ++i) {
         const std::string_view line = file.code[i];
@@ -236,6 +255,7 @@ Complaints panel_complaints(const SourceText& file) {
             colour = colour || find_token(line, token) != std::string_view::npos;
         }
         if (colour) complain(out, file, i + 1, remedy);
+        if (names_size(line)) complain(out, file, i + 1, size);
     }
     for (const Literal& literal : file.literals) {
         if (names_colour(literal.text, "#")) complain(out, file, literal.line, remedy);
