@@ -155,7 +155,8 @@ Answer draw_list(Ui& ui, const Screen& screen, const Rect& area) {
 
 /// The page itself, with its notices.
 Answer draw_main(Ui& ui, const Screen& screen, const Rect& area) {
-    const bool beside_list = screen.beside && !std::holds_alternative<FormPage>(screen.page);
+    const bool beside_list = screen.beside && !std::holds_alternative<FormPage>(screen.page) &&
+                             !std::holds_alternative<ChecksPage>(screen.page);
     const Pane pane{screen.page,
                     area,
                     ui.say(screen.status),

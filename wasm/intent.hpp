@@ -53,6 +53,10 @@ struct OpenHistory {
     base::Id aircraft;
 };  // empty id: the whole fleet
 
+struct OpenChecks {
+    base::Id aircraft;
+};
+
 struct OpenFiles {};
 
 struct OpenForm {
@@ -159,6 +163,7 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::OpenPad,
                             intent::OpenAircraft,
                             intent::OpenHistory,
+                            intent::OpenChecks,
                             intent::OpenFiles,
                             intent::OpenForm,
                             intent::Back,

@@ -43,6 +43,9 @@ Message title_of(const Page& page) {
             },
             [](const FormPage& form) { return form.title; },
             [](const RecordSheet& record) { return record.row.what; },
+            [](const ChecksPage& checks) {
+                return Message{Word::title_checks_of, {base::text_arg(checks.view.registration)}};
+            },
             [](const SpecimenPage&) {
                 return Message{Word::title_specimen, {}};
             },
@@ -67,6 +70,7 @@ float width_of(const Page& page, float whole) {
                   return roomy ? page::pad_most : page::reading_most;
               },
               [](const views::HistoryView&) { return page::column_most; },
+              [](const ChecksPage&) { return page::column_most; },
               [](const SpecimenPage&) { return page::column_most; },
               [&](const FilesPage&) { return roomy ? page::spread_most : page::column_most; },
               [](const auto&) { return page::reading_most; }},
@@ -90,6 +94,7 @@ Answer draw_page(Ui& ui, const Rect& area, const Page& page, ListPane pane) {
               [&](const FilesPage& view) { return files_panel(ui, area, view); },
               [&](const FormPage& view) { return form_panel(ui, area, view); },
               [&](const RecordSheet& view) { return record_panel(ui, area, view); },
+              [&](const ChecksPage& view) { return checks_panel(ui, area, view); },
               [&](const SpecimenPage& view) { return specimen_panel(ui, area, view); },
               [&](const NothingChosenPage& view) { return nothing_chosen_panel(ui, area, view); }},
         page);

@@ -116,6 +116,12 @@ struct RecordSheet {
     std::vector<base::Message> lines;
 };
 
+/// Every item of one aircraft, and what was asked of the list.
+struct ChecksPage {
+    views::ChecksView view;
+    std::vector<FieldView> fields;
+};
+
 /// Every widget in every state, for contributors. Invented.
 struct SpecimenPage {
     std::vector<views::AircraftCard> cards;  // one a state
@@ -144,6 +150,7 @@ using Page = std::variant<WelcomePage,
                           FormPage,
                           RecordSheet,
                           SpecimenPage,
+                          ChecksPage,
                           NothingChosenPage>;
 
 /// The list a page was chosen from, shown at its left where there is room for two panes.

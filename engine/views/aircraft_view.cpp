@@ -1,7 +1,6 @@
-#include <algorithm>
-
 #include "engine/base/message_args.hpp"
 #include "engine/views/clock_view.hpp"
+#include "engine/views/due_row.hpp"
 #include "engine/views/life_box.hpp"
 #include "engine/views/make_views.hpp"
 #include "engine/views/sentence.hpp"
@@ -64,65 +63,6 @@ using forecast::RateBasis;
     return figure({Word::say_break_even, {base::hours_left_arg(*rate)}}, why_break_even(aircraft));
 }
 
-[[nodiscard]] Message likely_message(const forecast::Projection& projection) {
-    if (!projection.known) return {Word::unknown_figure, {}};
-    if (!projection.likely) return {Word::say_not_at_this_rate, {}};
-    const Word word = projection.binds == Clock::hours ? Word::say_about_day : Word::say_on_day;
-    return {word, {base::day_arg(*projection.likely)}};
-}
-
-[[nodiscard]] DueRow make_row(const Assessed& aircraft, std::int32_t place) {
-    const auto at = static_cast<std::size_t>(place);
-    const limits::ItemDue& item = aircraft.items[at];
-    const forecast::Projection& projection = aircraft.projections[at];
-    const base::Arg name = base::text_arg(item.name);
-    DueRow row;
-    row.item = item.item;
-    row.name = item.name;
-    row.state = aircraft.item_states[at];
-    row.state_word = state_word(row.state);
-    row.binding = projection.known ? edge_of(projection.binds) : Edge::none;
-    row.source = source_of(item);
-    row.is_overhaul = item.role == facts::ItemRole::overhaul;
-    const limits::ClockDue* shown_count = nullptr;
-    for (const limits::ClockDue& clock : item.clocks) {
-        Figure left = figure(left_message(clock, aircraft.today),
-                             why_clock(aircraft, item, clock, {Word::why_item_left, {name}}));
-        if (clock.clock == Clock::hours) row.hours_left = std::move(left);
-        if (clock.clock == Clock::calendar) row.calendar_left = std::move(left);
-        // Of landings and starts the one that is nearer, and one that is not known before any.
-        const bool nearer = shown_count == nullptr || !clock.known ||
-                            (shown_count->known && clock.left_count < shown_count->left_count);
-        if (edge_of(clock.clock) != Edge::count || !nearer) continue;
-        row.count_left = std::move(left);
-        shown_count = &clock;
-    }
-    row.likely = figure(likely_message(projection),
-                        why_date(aircraft, place, {Word::why_item_date, {name}}));
-    return row;
-}
-
-[[nodiscard]] std::vector<DueRow> make_rows(const Assessed& aircraft) {
-    std::vector<std::int32_t> order;
-    for (std::size_t place = 0; place < aircraft.items.size(); ++place)
-        order.push_back(static_cast<std::int32_t>(place));
-    const auto day = [&](std::int32_t place) {
-        constexpr base::Date never{100'000};
-        return aircraft.projections[static_cast<std::size_t>(place)].likely.value_or(never);
-    };
-    std::stable_sort(order.begin(), order.end(), [&](std::int32_t left, std::int32_t right) {
-        const State left_state = aircraft.item_states[static_cast<std::size_t>(left)];
-        const State right_state = aircraft.item_states[static_cast<std::size_t>(right)];
-        const bool passed = std::max(left_state, right_state) >= State::before_next_flight;
-        if (passed && left_state != right_state) return left_state > right_state;
-        return day(left) < day(right);
-    });
-    std::vector<DueRow> rows;
-    for (const std::int32_t place : order)
-        rows.push_back(make_row(aircraft, place));
-    return rows;
-}
-
 [[nodiscard]] std::vector<Message> make_cautions(const Assessed& aircraft) {
     std::vector<Message> out;
     const timeline::AircraftState& state = aircraft.state;
@@ -170,7 +110,8 @@ AircraftView make_aircraft_view(const Assessed& aircraft) {
     view.total_time = total_figure(aircraft);
     view.rate = rate_figure(aircraft);
     view.break_even = break_even_figure(aircraft);
-    view.due = make_rows(aircraft);
+    for (const std::int32_t place : soonest_first(aircraft))
+        view.due.push_back(make_row(aircraft, place));
     view.questions = make_questions(aircraft.state);
     view.cautions = make_cautions(aircraft);
     return view;
@@ -184,12 +125,8 @@ std::vector<Why> whys_of(const AircraftView& view) {
                          view.total_time.why,
                          view.rate.why,
                          view.break_even.why};
-    for (const DueRow& row : view.due) {
-        for (const auto* left : {&row.hours_left, &row.calendar_left, &row.count_left}) {
-            if (*left) out.push_back((*left)->why);
-        }
-        out.push_back(row.likely.why);
-    }
+    for (const DueRow& row : view.due)
+        add_whys(out, row);
     return out;
 }
 

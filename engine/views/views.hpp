@@ -133,6 +133,27 @@ struct DueRow {
     bool is_overhaul{false};
 };
 
+/// One item of the list of checks.
+struct CheckRow {
+    DueRow due;
+    std::string chapter;
+    std::optional<ClockView> hours;  // none: it has no such clock
+    std::optional<ClockView> calendar;
+};
+
+struct ChecksGroup {
+    base::Message title;  // word `blank` where there is one group
+    std::vector<CheckRow> rows;
+};
+
+/// Every item of an aircraft that answers a search.
+struct ChecksView {
+    base::Id id;
+    std::string registration;
+    base::Message summary;  // "3 of 12 checks"
+    std::vector<ChecksGroup> groups;
+};
+
 /// Two or more records that cannot all be right.
 struct QuestionView {
     base::Message what;    // "Two records disagree: reading on 3 May 2026"

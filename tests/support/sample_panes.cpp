@@ -1,8 +1,11 @@
 // Screens as a wide page shows them: a list, and beside it what was chosen from it.
 #include "tests/support/sample_screens.hpp"
+#include "wasm/app/checks.hpp"
 #include "wasm/app/specimen.hpp"
 
 #include <utility>
+
+#include "engine/base/message_args.hpp"
 
 namespace twoclocks::canvas::samples {
 namespace {
@@ -40,6 +43,26 @@ Screen keys() {
     return screen;
 }
 
+Screen checks() {
+    Screen screen = aircraft();
+    const auto& view = std::get<views::AircraftView>(screen.page);
+    ChecksPage page;
+    page.view.registration = view.registration;
+    page.view.summary = {base::Word::checks_summary, {base::whole_arg(4), base::whole_arg(9)}};
+    page.view.groups = {{{base::Word::checks_chapter, {base::text_arg("62")}}, {}},
+                        {{base::Word::checks_no_chapter, {}}, {}}};
+    for (const views::DueRow& due : view.due) {
+        views::CheckRow row{due, "62", {}, {}};
+        if (due.hours_left) row.hours = views::ClockView{true, due.hours_left->text, 435, false};
+        if (due.calendar_left)
+            row.calendar = views::ClockView{true, due.calendar_left->text, 0, true};
+        page.view.groups[page.view.groups[0].rows.size() < 2 ? 0 : 1].rows.push_back(row);
+    }
+    page.fields = make_checks_form().fields;
+    screen.page = std::move(page);
+    return screen;
+}
+
 Screen specimen() {
     Screen screen;
     screen.page = make_specimen(day_of(day_3_may_2026));
@@ -57,6 +80,7 @@ std::vector<Sample> every_pair() {
     const base::Id meter = std::get<LogPage>(log.page).choices.front().aircraft;
     return {{"aircraft beside the fleet", beside(cards, card, aircraft())},
             {"trouble beside the fleet", beside(cards, card, troubled_aircraft())},
+            {"checks beside the fleet", beside(cards, card, checks())},
             {"form beside the fleet", beside(cards, card, form())},
             {"pad beside the choices", beside(log, meter, falling_pad())},
             {"record beside the history", beside(rows, row, record_page())},

@@ -230,6 +230,7 @@ std::vector<Sample> every_screen() {
             {"why", why()},
             {"record", record()},
             {"keys", keys()},
+            {"checks", checks()},
             {"specimen", specimen()},
             {"notices", notices()}};
 }

@@ -37,6 +37,7 @@ struct Sample {
 [[nodiscard]] Screen record();
 [[nodiscard]] Screen notices();
 [[nodiscard]] Screen keys();
+[[nodiscard]] Screen checks();
 [[nodiscard]] Screen specimen();
 
 /// One of each, with its name.

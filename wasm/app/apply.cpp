@@ -52,6 +52,11 @@ struct Apply {
         in.open({Place::Kind::history, intent.aircraft});
     }
 
+    void operator()(const intent::OpenChecks& intent) const {
+        in.checks = make_checks_form();
+        in.open({Place::Kind::checks, intent.aircraft});
+    }
+
     void operator()(const intent::OpenFiles&) const { in.open({Place::Kind::files, {}}); }
 
     void operator()(const intent::OpenForm& intent) const {

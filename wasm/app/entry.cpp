@@ -83,7 +83,7 @@ void AppState::Inside::type(std::string_view field_id, std::string_view text) {
         return;
     }
     bool searches = false;
-    FieldView* field = field_or_searched(form, field_id, searches);
+    FieldView* field = field_or_searched(typed(), field_id, searches);
     if (field == nullptr) return;
     (searches ? field->filter : field->text) = text;
     if (field->kind == FieldKind::file) form.files.erase(field->id);
@@ -92,8 +92,8 @@ void AppState::Inside::type(std::string_view field_id, std::string_view text) {
 
 void AppState::Inside::end_field(std::string_view field_id) {
     dirty = true;
-    if (here().kind != Place::Kind::form) return;
-    FieldView* field = find_field(form, field_id);
+    if (here().kind != Place::Kind::form && here().kind != Place::Kind::checks) return;
+    FieldView* field = find_field(typed(), field_id);
     if (field == nullptr || field->problem) return;
     field->problem = problem_of(*field);
     if (field->kind != FieldKind::money || field->problem) return;
@@ -106,7 +106,7 @@ void AppState::Inside::end_field(std::string_view field_id) {
 }
 
 void AppState::Inside::choose(const std::string& field_id, std::int32_t option) {
-    FieldView* field = find_field(form, field_id);
+    FieldView* field = find_field(typed(), field_id);
     if (field == nullptr || option < 0) return;
     if (option >= static_cast<std::int32_t>(field->options.size())) return;
     field->chosen = option;
@@ -116,7 +116,7 @@ void AppState::Inside::choose(const std::string& field_id, std::int32_t option) 
 }
 
 void AppState::Inside::toggle(const std::string& field_id) {
-    for (FieldView& field : form.fields) {
+    for (FieldView& field : typed().fields) {
         const bool was_open = std::exchange(field.open, false);
         field.filter.clear();
         if (field.id == field_id) field.open = !was_open;

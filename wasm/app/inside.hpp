@@ -4,6 +4,7 @@
 // app/screens.cpp.
 #pragma once
 
+#include "wasm/app/checks.hpp"
 #include "wasm/app/drafts.hpp"
 #include "wasm/app/form.hpp"
 #include "wasm/app/import.hpp"
@@ -21,7 +22,17 @@ namespace twoclocks::canvas {
 
 /// Which page, and about what.
 struct Place {
-    enum class Kind : std::uint8_t { fleet, aircraft, log, pad, history, files, form, specimen };
+    enum class Kind : std::uint8_t {
+        fleet,
+        aircraft,
+        log,
+        pad,
+        history,
+        files,
+        form,
+        specimen,
+        checks
+    };
     Kind kind{Kind::fleet};
     base::Id subject;
 };
@@ -81,6 +92,7 @@ struct AppState::Inside {
     std::vector<Place> places{Place{}};
     PadDraft pad;
     Form form;
+    Form checks{make_checks_form()};  // what was asked of the list of checks
     Entry entry;
     std::optional<Import> import;
     Sheet sheet;
@@ -96,6 +108,9 @@ struct AppState::Inside {
 
     // --- pages
     [[nodiscard]] Place& here() { return places.back(); }
+
+    /// The fields that are on the page.
+    [[nodiscard]] Form& typed() { return here().kind == Place::Kind::checks ? checks : form; }
 
     void open(Place place);
     void replace(Place place);

@@ -102,6 +102,7 @@ using Inside = AppState::Inside;
             return Beside{std::move(fleet), form ? in.form.aircraft : first};
         }
         case Place::Kind::aircraft:
+        case Place::Kind::checks:
             return Beside{views::make_fleet_view(in.fleet_list()), here.subject};
         case Place::Kind::log:
         case Place::Kind::pad:
@@ -135,7 +136,8 @@ using Inside = AppState::Inside;
     if (!in.caution_accepted) return WelcomePage{};
     const Place& here = in.here();
     const views::Assessed* aircraft = in.assessed(here.subject);
-    const bool about_one = here.kind == Place::Kind::aircraft || here.kind == Place::Kind::pad;
+    const bool about_one = here.kind == Place::Kind::aircraft || here.kind == Place::Kind::pad ||
+                           here.kind == Place::Kind::checks;
     if (about_one && aircraft == nullptr) return views::make_fleet_view(in.fleet_list());
     switch (here.kind) {
         case Place::Kind::fleet:
@@ -153,6 +155,8 @@ using Inside = AppState::Inside;
             return files_page(in);
         case Place::Kind::form:
             return form_page(in);
+        case Place::Kind::checks:
+            return checks_page(in.checks, *aircraft);
         case Place::Kind::specimen:
             return make_specimen(in.today);
     }
@@ -164,6 +168,7 @@ using Inside = AppState::Inside;
     switch (in.two_panes ? ground_of(in).kind : in.places.back().kind) {
         case Place::Kind::fleet:
         case Place::Kind::aircraft:
+        case Place::Kind::checks:
             return Tab::fleet;
         case Place::Kind::log:
         case Place::Kind::pad:
@@ -198,7 +203,7 @@ void AppState::Inside::make_screen() {
     if (two_panes) screen.beside = beside_of(*this);
     const Place::Kind kind = here().kind;
     const bool chosen = kind == Place::Kind::aircraft || kind == Place::Kind::pad ||
-                        kind == Place::Kind::form || !screen.beside;
+                        kind == Place::Kind::checks || kind == Place::Kind::form || !screen.beside;
     screen.page = chosen ? page_of(*this) : page_beside(*this, *screen.beside);
     screen.tab = caution_accepted ? tab_of(*this) : Tab::none;
     screen.can_go_back = places.size() > 1;
@@ -212,6 +217,8 @@ void AppState::Inside::make_screen() {
     }
     if (const auto* aircraft = std::get_if<views::AircraftView>(&screen.page))
         screen.whys = views::whys_of(*aircraft);
+    if (const auto* listed = std::get_if<ChecksPage>(&screen.page))
+        screen.whys = views::whys_of(listed->view);
     if (!std::holds_alternative<RecordSheet>(screen.page)) screen.sheet = sheet;
     screen.theme = theme;
     screen.single_keys = single_keys;

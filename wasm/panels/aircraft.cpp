@@ -163,7 +163,9 @@ class AircraftPage {
             why += figures_in(view_.due[i]);
             ui_.gap(space::middle);
         }
-        ui_.gap(space::small);
+        if (button_row(ui_, {{"checks", ui_.say(Word::button_checks)}}) == 0)
+            answer_ = intent::OpenChecks{view_.id};
+        ui_.gap(space::wide);
     }
 
     void actions() {

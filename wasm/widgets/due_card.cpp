@@ -15,39 +15,6 @@ using base::Word;
 using views::DueRow;
 using views::Edge;
 
-/// Words with the state of what they name at the right, or below where there is no room.
-struct Named {
-    Type type{Type::body};
-    std::int32_t level{0};  // of the heading it is, 0 for none
-    std::string words;
-    views::State state{};
-    std::string state_word;
-};
-
-void name_and_state(Ui& ui, const Named& named) {
-    Pen& pen = ui.pen();
-    const float chip = state_chip_width(pen, named.state_word);
-    const bool below = chip + space::base > ui.width() * 0.6F;
-    const float room = ui.width() - (below ? 0 : chip + space::small);
-    const float top = ui.y();
-    const Rect at{ui.left(), top, ui.left() + room, 0};
-    float bottom = ui.inside(at, [&] { quiet_paragraph(ui, named.type, Tone::ink, named.words); });
-    Node node;
-    node.role = named.level > 0 ? Role::heading : Role::text;
-    node.level = named.level;
-    node.name = named.words;
-    node.box = {ui.left(), top, ui.left() + room, bottom};
-    ui.node(std::move(node));
-    const float chip_top = below ? bottom + space::hair : top + (pen.line(named.type) - 26) / 2;
-    const float right = below ? ui.left() + chip : ui.column().right();
-    Node said;
-    said.name = named.state_word;
-    said.box = state_chip(pen, named.state, named.state_word, {right, chip_top});
-    bottom = std::max(bottom, said.box.bottom);
-    ui.node(std::move(said));
-    ui.use({ui.left(), ui.width(), bottom});
-}
-
 std::vector<FigureSpec> figures_of(Ui& ui, std::int32_t index, const DueRow& row) {
     std::vector<FigureSpec> figures;
     const std::string start = "why-due-" + std::to_string(index) + "-";
@@ -80,6 +47,30 @@ bool side_of(Ui& ui, const std::string& id, const views::QuestionView::Side& sid
 }
 
 }  // namespace
+
+void name_and_state(Ui& ui, const Named& named) {
+    Pen& pen = ui.pen();
+    const float chip = state_chip_width(pen, named.state_word);
+    const bool below = chip + space::base > ui.width() * 0.6F;
+    const float room = ui.width() - (below ? 0 : chip + space::small);
+    const float top = ui.y();
+    const Rect at{ui.left(), top, ui.left() + room, 0};
+    float bottom = ui.inside(at, [&] { quiet_paragraph(ui, named.type, Tone::ink, named.words); });
+    Node node;
+    node.role = named.level > 0 ? Role::heading : Role::text;
+    node.level = named.level;
+    node.name = named.words;
+    node.box = {ui.left(), top, ui.left() + room, bottom};
+    ui.node(std::move(node));
+    const float chip_top = below ? bottom + space::hair : top + (pen.line(named.type) - 26) / 2;
+    const float right = below ? ui.left() + chip : ui.column().right();
+    Node said;
+    said.name = named.state_word;
+    said.box = state_chip(pen, named.state, named.state_word, {right, chip_top});
+    bottom = std::max(bottom, said.box.bottom);
+    ui.node(std::move(said));
+    ui.use({ui.left(), ui.width(), bottom});
+}
 
 std::int32_t figures_in(const DueRow& row) {
     return (row.hours_left ? 1 : 0) + (row.calendar_left ? 1 : 0) + (row.count_left ? 1 : 0) + 1;

@@ -25,6 +25,17 @@ struct DuePress {
                                          std::int32_t index,
                                          const views::QuestionView& question);
 
+/// Words with the state of what they name at the right, or below where there is no room.
+struct Named {
+    Type type{Type::body};
+    std::int32_t level{0};  // of the heading it is, 0 for none
+    std::string words;
+    views::State state{};
+    std::string state_word;
+};
+
+void name_and_state(Ui& ui, const Named& named);
+
 /// What an aircraft is, with its state at the right.
 void state_line(Ui& ui,
                 views::State state,
