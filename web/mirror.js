@@ -255,6 +255,8 @@ class Places {
         const there = parent.children[at];
         if (there !== child) parent.insertBefore(child, there ?? null);
       });
+    }
+    for (const parent of this.children.keys()) {
       if (parent.localName === 'ul') oneStop(parent);
     }
   }

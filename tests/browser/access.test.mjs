@@ -32,7 +32,10 @@ async function complaints(visit) {
     Object.assign(style, { opacity: '', pointerEvents: '' });
     return { violations: [...all.violations, ...sizes.violations], passes: sizes.passes };
   });
-  assert.ok(passes.length > 0, 'the sizes of targets were not judged');
+  const targets = await visit.run(
+    () => document.querySelectorAll('#mirror [data-id]:not([data-out])').length,
+  );
+  assert.ok(passes.length > 0 || targets === 0, 'the sizes of targets were not judged');
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
 }
 
@@ -52,11 +55,15 @@ for (const row of pages) {
     const visit = await reach(stage.visit, row, { bypassCSP: true });
     context.after(() => visit.close());
     const found = [];
-    for (const theme of ['paper', 'sun']) {
-      await visit.page.emulateMedia(themes[theme]);
-      await visit.settled();
-      const wrong = [...(await complaints(visit)), ...(await smallTargets(visit))];
-      found.push(...wrong.map((complaint) => `${theme}: ${complaint}`));
+    // A long page is judged screen by screen.
+    for (let screen = 0; screen < (row.screens ?? 1); screen += 1) {
+      for (const theme of screen === 0 ? ['paper', 'sun'] : ['paper']) {
+        await visit.page.emulateMedia(themes[theme]);
+        await visit.settled();
+        const wrong = [...(await complaints(visit)), ...(await smallTargets(visit))];
+        found.push(...wrong.map((complaint) => `${theme}, screen ${screen}: ${complaint}`));
+      }
+      await visit.key('PageDown');
     }
     assert.deepEqual(found, []);
   });

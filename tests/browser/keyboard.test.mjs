@@ -12,7 +12,8 @@ const at_desk = { size: 'phone', touch: false };
 function stops(visit) {
   return visit.run(() => {
     const all = [...document.querySelectorAll('#mirror [data-id]')].filter(
-      (each) => each.closest('[inert], [hidden]') === null,
+      (each) =>
+        each.closest('[inert], [hidden]') === null && each.getAttribute('tabindex') !== '-1',
     );
     const name = (each) => each.getAttribute('aria-label') ?? each.textContent.trim();
     return {

@@ -3,7 +3,8 @@
 //
 // `from`: what is there when the page is opened: nothing accepted yet ('first'), no aircraft
 // ('none') or the invented fleet ('demo'). `hash`: after the address. `taps`: the way. `sign`: role
-// and name of something that is there when the page has been reached.
+// and name of something that is there when the page has been reached. `screens`: of a long page
+// that shows something else on each.
 
 /** The day that stands still on the pages: some days after the last record of the fleet. */
 export const now = '2026-11-25T10:00:00';
@@ -54,6 +55,24 @@ export const pages = [
     },
     sign: ['heading', 'Hours left to overhaul'],
   },
+  {
+    name: 'checks',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Search the checks');
+    },
+    sign: ['heading', 'ISLE-3: checks'],
+  },
+  {
+    name: 'keys_sheet',
+    from: 'demo',
+    taps: async (page) => {
+      await page.tap('tab', 'Files');
+      await page.tap('button', 'Shortcut keys');
+    },
+    sign: ['heading', 'Shortcut keys'],
+  },
   { name: 'log_choose', from: 'demo', taps: tabTo('Log'), sign: ['button', /^ISLE-3/] },
   {
     name: 'pad',
@@ -99,7 +118,13 @@ export const pages = [
     },
     sign: ['alert'],
   },
-  { name: 'specimen', from: 'none', hash: '#specimen', sign: ['heading', 'Specimen'] },
+  {
+    name: 'specimen',
+    from: 'none',
+    hash: '#specimen',
+    sign: ['heading', 'Specimen'],
+    screens: 12,
+  },
 ];
 
 /** Opens a page of the table. `visit`: of a stage. */
