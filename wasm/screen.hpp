@@ -119,7 +119,9 @@ struct RecordSheet {
 /// Every item of one aircraft, and what was asked of the list.
 struct ChecksPage {
     views::ChecksView view;
-    std::vector<FieldView> fields;
+    std::vector<FieldView> fields;  // the first is the search
+    bool asks_more{false};          // the others are shown too
+    std::string toggle;             // the field whose list opens and closes them
 };
 
 /// Every widget in every state, for contributors. Invented.

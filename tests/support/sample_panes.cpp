@@ -59,6 +59,7 @@ Screen checks() {
         page.view.groups[page.view.groups[0].rows.size() < 2 ? 0 : 1].rows.push_back(row);
     }
     page.fields = make_checks_form().fields;
+    page.asks_more = true;
     screen.page = std::move(page);
     return screen;
 }

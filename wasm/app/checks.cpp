@@ -34,7 +34,11 @@ ChecksPage checks_page(Form& form, const views::Assessed& aircraft) {
     asked.order = static_cast<views::CheckOrder>(reader.choice(order_id));
     asked.until = reader.date(until_id);
     asked.within = reader.hours(within_id);
-    return {views::make_checks_view(aircraft, asked), form.fields};
+    const FieldView* order = find_field(form, order_id);
+    return {views::make_checks_view(aircraft, asked),
+            form.fields,
+            order != nullptr && order->open,
+            order_id};
 }
 
 }  // namespace twoclocks::canvas

@@ -110,7 +110,7 @@ void AppState::Inside::choose(const std::string& field_id, std::int32_t option) 
     if (field == nullptr || option < 0) return;
     if (option >= static_cast<std::int32_t>(field->options.size())) return;
     field->chosen = option;
-    field->open = false;
+    if (here().kind != Place::Kind::checks) field->open = false;
     field->filter.clear();
     field->problem.reset();
 }

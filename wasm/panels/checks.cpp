@@ -18,10 +18,15 @@ class Checks {
 
     void draw() {
         for (const FieldView& field : page_.fields) {
+            if (field.kind != FieldKind::search && !page_.asks_more) continue;
             ask(field);
-            ui_.gap(space::base);
+            ui_.gap(space::middle);
         }
-        paragraph(ui_, Type::body_strong, Tone::ink, ui_.say(page_.view.summary));
+        const Word more = page_.asks_more ? Word::checks_ask_less : Word::checks_ask_more;
+        if (button_row(ui_, {{"checks-more", ui_.say(more)}}) == 0)
+            answer_ = intent::ToggleChoice{page_.toggle};
+        ui_.gap(space::wide);
+        heading(ui_, 2, ui_.say(page_.view.summary));
         ui_.gap(space::small);
         for (const views::ChecksGroup& group : page_.view.groups)
             show(group);

@@ -112,7 +112,8 @@ void pair_rows(Ui& ui, const std::vector<PairSpec>& rows) {
     float left = 0;
     for (const PairSpec& row : rows)
         left = std::max(left, pen.width(Type::body_strong, row.left));
-    left = std::min(left, ui.width() * page::half);
+    // A hair more than the longest, which would otherwise wrap by rounding.
+    left = std::min(left + space::hair, ui.width() * page::half);
     for (const PairSpec& row : rows) {
         const float room = ui.width() - left - space::base;
         const float words = std::max(height_of(ui, Type::body_strong, row.left, left),
