@@ -47,6 +47,15 @@ class BinaryWriter {
         maybe(value, [](std::int32_t months) { return std::int64_t{months}; });
     }
 
+    void number(std::string_view, const std::optional<std::int32_t>& value, std::int32_t) {
+        maybe(value, [](std::int32_t number) { return std::int64_t{number}; });
+    }
+
+    template <class T>
+    void maybe_name(std::string_view, const std::optional<T>& value) {
+        maybe(value, [](T word) { return static_cast<std::int64_t>(word); });
+    }
+
     template <class T>
     void name(std::string_view, T value) {
         write_whole(static_cast<std::int64_t>(value), out_);
@@ -125,6 +134,15 @@ class BinaryReader {
 
     void months(std::string_view, std::optional<std::int32_t>& value) {
         if (whole() == 1) value = static_cast<std::int32_t>(whole());
+    }
+
+    void number(std::string_view, std::optional<std::int32_t>& value, std::int32_t) {
+        if (whole() == 1) value = static_cast<std::int32_t>(whole());
+    }
+
+    template <class T>
+    void maybe_name(std::string_view key, std::optional<T>& value) {
+        if (whole() == 1) name(key, value.emplace());
     }
 
     template <class T>

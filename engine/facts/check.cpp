@@ -1,6 +1,7 @@
 #include "engine/facts/check.hpp"
 
 #include "engine/base/message_args.hpp"
+#include "engine/facts/check_limit.hpp"
 #include "engine/facts/fields.hpp"
 
 namespace twoclocks::facts {
@@ -69,6 +70,19 @@ class Checker {
         }
     }
 
+    void number(std::string_view key,
+                const std::optional<std::int32_t>& number,
+                std::int32_t most) {
+        if (!number || (*number >= 0 && *number <= most)) return;
+        base::Problem problem = base::trouble(Trouble::number_absurd,
+                                              {base::whole_arg(*number), base::whole_arg(most)});
+        problem.field = key;
+        out_.push_back(std::move(problem));
+    }
+
+    template <class T>
+    void maybe_name(std::string_view, const std::optional<T>&) {}
+
     void complain(Trouble code, std::string_view key, base::Arg arg) {
         base::Problem problem = base::trouble(code, {std::move(arg)});
         problem.field = key;
@@ -79,19 +93,11 @@ class Checker {
     base::Problems& out_;
 };
 
-void check_limit(const LimitSet& limit, Checker& checker) {
-    if (!limit.hours && !limit.months && !limit.landings && !limit.starts) {
-        checker.complain(Trouble::limit_without_any, "hours", base::whole_arg(0));
-    }
-    if (limit.hours && limit.hours->seconds == 0) {
-        checker.complain(Trouble::limit_zero, "hours", base::whole_arg(0));
-    }
-    if (limit.landings && limit.landings->value == 0) {
-        checker.complain(Trouble::limit_zero, "landings", base::whole_arg(0));
-    }
-    if (limit.starts && limit.starts->value == 0) {
-        checker.complain(Trouble::limit_zero, "starts", base::whole_arg(0));
-    }
+/// What the fields of one kind say together.
+[[nodiscard]] base::Problems check_kind(const Fields& fields) {
+    if (const auto* limit = std::get_if<LimitSet>(&fields)) return check_limit(*limit);
+    if (const auto* permit = std::get_if<Permit>(&fields)) return check_permit(*permit);
+    return {};
 }
 
 /// How many subjects a kind names at least: the aircraft, and the meter or item.
@@ -99,7 +105,7 @@ void check_limit(const LimitSet& limit, Checker& checker) {
     const bool two =
         std::holds_alternative<LimitSet>(fields) || std::holds_alternative<MeterFitted>(fields) ||
         std::holds_alternative<Reading>(fields) || std::holds_alternative<ItemAdded>(fields) ||
-        std::holds_alternative<ItemChanged>(fields);
+        std::holds_alternative<ItemChanged>(fields) || std::holds_alternative<Permit>(fields);
     if (two) return 2;
     const bool any =
         std::holds_alternative<Note>(fields) || std::holds_alternative<UnknownKind>(fields);
@@ -112,7 +118,8 @@ base::Problems check(const Body& body) {
     base::Problems out;
     Checker checker{out};
     std::visit([&](const auto& fields) { visit(checker, fields); }, body.fields);
-    if (const auto* limit = std::get_if<LimitSet>(&body.fields)) check_limit(*limit, checker);
+    for (base::Problem& problem : check_kind(body.fields))
+        out.push_back(std::move(problem));
     if (body.about.size() < subjects_needed(body.fields)) {
         checker.complain(
             Trouble::about_missing, "about", base::text_arg(std::string{kind_name(body.fields)}));

@@ -21,6 +21,7 @@
 #include "engine/base/flight_time.hpp"
 #include "engine/base/id.hpp"
 #include "engine/facts/json.hpp"
+#include "engine/facts/limit_fact.hpp"
 
 namespace twoclocks::facts {
 
@@ -96,6 +97,12 @@ struct LimitSet {
     std::optional<base::Count> anchor_starts;
     std::string source;  // document, empty: source not given
     std::string revision;
+    std::optional<std::int32_t> days{};  // calendar days, instead of months
+    Interval first{};                    // any: the first compliance counts by these alone
+    bool once{false};                    // complied with means nothing is left to do
+    std::optional<Combine> combine{};    // missing: the sooner
+    Interval cap{};                      // but not after, whatever the clocks combine to
+    Tolerance tolerance{};
 };
 
 /// A meter with its offset: when it read `reads`, the aircraft's total time was `total`.
@@ -197,7 +204,8 @@ using Fields = std::variant<UnknownKind,
                             Note,
                             Correction,
                             Withdrawal,
-                            Answer>;
+                            Answer,
+                            Permit>;
 
 /// What a fact says: the day it is true for, what it is about, its own fields.
 struct Body {

@@ -32,7 +32,8 @@ inline constexpr std::array<std::string_view, std::variant_size_v<Fields>> kind_
     "note",
     "correction",
     "withdrawal",
-    "answer"};
+    "answer",
+    "permit"};
 
 /// An empty record of the kind that a word names; a word we do not know is kept as it is.
 /// Units: none. Errors: none. Source: our choice.
@@ -68,6 +69,45 @@ void visit(Io& io, F& fields) {
     io.text("why", fields.why);
 }
 
+/// Most days of a calendar interval: a hundred years.
+inline constexpr std::int32_t most_days = 36'525;
+
+/// Most days of a tolerance.
+inline constexpr std::int32_t most_tolerance_days = 1'200;
+
+/// A whole, in thousandths.
+inline constexpr std::int32_t whole_permille = 1'000;
+
+template <class Io, Is<Interval> F>
+void visit_first(Io& io, F& fields) {
+    io.time("first_hours", fields.hours);
+    io.months("first_months", fields.months);
+    io.number("first_days", fields.days, most_days);
+    io.count("first_landings", fields.landings);
+    io.count("first_starts", fields.starts);
+}
+
+template <class Io, Is<Interval> F>
+void visit_cap(Io& io, F& fields) {
+    io.time("cap_hours", fields.hours);
+    io.months("cap_months", fields.months);
+    io.number("cap_days", fields.days, most_days);
+    io.count("cap_landings", fields.landings);
+    io.count("cap_starts", fields.starts);
+}
+
+template <class Io, Is<Tolerance> F>
+void visit(Io& io, F& fields) {
+    io.time("tolerance_hours", fields.hours);
+    io.number("tolerance_days", fields.days, most_tolerance_days);
+    io.number("tolerance_permille", fields.permille, whole_permille);
+    io.time("tolerance_cap_hours", fields.cap_hours);
+    io.number("tolerance_cap_days", fields.cap_days, most_tolerance_days);
+    io.maybe_name("carry_over", fields.carry_over);
+    io.time("overfly_hours", fields.overfly_hours);
+    io.text("tolerance_source", fields.source);
+}
+
 template <class Io, Is<LimitSet> F>
 void visit(Io& io, F& fields) {
     io.name("class", fields.limit_class);
@@ -83,6 +123,12 @@ void visit(Io& io, F& fields) {
     io.count("anchor_starts", fields.anchor_starts);
     io.text("source", fields.source);
     io.text("revision", fields.revision);
+    io.number("days", fields.days, most_days);
+    visit_first(io, fields.first);
+    io.truth("once", fields.once);
+    io.maybe_name("combine", fields.combine);
+    visit_cap(io, fields.cap);
+    visit(io, fields.tolerance);
 }
 
 template <class Io, Is<MeterFitted> F>
@@ -161,6 +207,15 @@ void visit(Io& io, F& fields) {
     io.refs("settles", fields.settles);
     io.refs("keeps", fields.keeps);
     io.text("why", fields.why);
+}
+
+template <class Io, Is<Permit> F>
+void visit(Io& io, F& fields) {
+    io.needed_text("issuer", fields.issuer);
+    io.text("reference", fields.reference);
+    io.text("route", fields.route);
+    io.time("hours", fields.hours);
+    io.date("until", fields.until);
 }
 
 }  // namespace twoclocks::facts

@@ -55,6 +55,15 @@ inline constexpr std::array<Name<base::CalendarRule>, 2> calendar_rule_names{{
     {base::CalendarRule::month_end, "month_end"},
 }};
 
+inline constexpr std::array<Name<CarryOver>, 2> carry_over_names{{
+    {CarryOver::from_due, "from_due"},
+    {CarryOver::from_done, "from_done"},
+}};
+inline constexpr std::array<Name<Combine>, 2> combine_names{{
+    {Combine::sooner, "sooner"},
+    {Combine::later, "later"},
+}};
+
 /// The table of an enumeration, chosen by any of its values.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] constexpr const auto& names_of(LimitClass) {
@@ -89,6 +98,18 @@ inline constexpr std::array<Name<base::CalendarRule>, 2> calendar_rule_names{{
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] constexpr const auto& names_of(base::CalendarRule) {
     return calendar_rule_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(CarryOver) {
+    return carry_over_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(Combine) {
+    return combine_names;
 }
 
 }  // namespace twoclocks::facts

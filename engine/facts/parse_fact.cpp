@@ -67,6 +67,19 @@ class Reader : public Judge {
         if (const Json* value = take(key, Json::Type::whole, false)) out = small(value->whole);
     }
 
+    void number(std::string_view key, std::optional<std::int32_t>& out, std::int32_t) {
+        if (const Json* value = take(key, Json::Type::whole, false)) out = small(value->whole);
+    }
+
+    template <class T>
+    void maybe_name(std::string_view key, std::optional<T>& out) {
+        T value{};
+        const Json* word = take(key, Json::Type::text, false);
+        if (word == nullptr) return;
+        named(key, *word, value);
+        out = value;
+    }
+
     void needed_whole(std::string_view key, std::int64_t& out) {
         if (const Json* value = take(key, Json::Type::whole, true)) out = value->whole;
     }

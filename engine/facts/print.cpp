@@ -61,6 +61,15 @@ class Writer {
         if (months) whole(key, *months);
     }
 
+    void number(std::string_view key, const std::optional<std::int32_t>& number, std::int32_t) {
+        if (number) whole(key, *number);
+    }
+
+    template <class T>
+    void maybe_name(std::string_view key, const std::optional<T>& value) {
+        if (value) name(key, *value);
+    }
+
     template <class T>
     void name(std::string_view key, T value) {
         start(key);

@@ -96,6 +96,25 @@ void join(Projection& into, const Projection& other) {
     into.late = sooner(into.late, other.late);
 }
 
+[[nodiscard]] std::optional<Date> later(const std::optional<Date>& left,
+                                        const std::optional<Date>& right) {
+    if (!left || !right) return std::nullopt;
+    return std::max(*left, *right);
+}
+
+/// The later of two, each of early, likely and late on its own.
+void join_later(Projection& into, const Projection& other) {
+    if (!into.known) {
+        into = other;
+        return;
+    }
+    const bool other_last = into.likely && (!other.likely || *other.likely > *into.likely);
+    if (other_last) into.binds = other.binds;
+    into.early = later(into.early, other.early);
+    into.likely = later(into.likely, other.likely);
+    into.late = later(into.late, other.late);
+}
+
 [[nodiscard]] bool is_count(Clock clock) {
     return clock == Clock::landings || clock == Clock::starts;
 }
@@ -120,18 +139,20 @@ Projection project(const ItemDue& item,
                    const UsageRate& rate,
                    Date today) {
     Projection out;
+    out.known = item.complied;
     bool all_known = true;
-    for (const ClockDue& clock : item.clocks) {
-        if (is_count(clock.clock)) continue;
-        const Projection one = project(clock, state, rate, today);
-        all_known = all_known && one.known;
-        if (one.known) join(out, one);
+    for (const auto* clocks : {&item.clocks, &item.caps}) {
+        const bool is_later = item.combine == facts::Combine::later && clocks == &item.clocks;
+        for (const ClockDue& clock : *clocks) {
+            if (is_count(clock.clock)) continue;
+            const Projection one = project(clock, state, rate, today);
+            all_known = all_known && one.known;
+            if (one.known) is_later ? join_later(out, one) : join(out, one);
+        }
     }
-    // A passed clock is certain whatever the others are; otherwise one unknown clock hides the
+    // A passed limit is certain whatever the others are; otherwise one unknown clock hides the
     // answer.
-    const bool passed = std::any_of(
-        item.clocks.begin(), item.clocks.end(), [](const auto& c) { return c.passed(); });
-    if (!all_known && !passed) out.known = false;
+    if (!all_known && !item.passed()) out.known = false;
     return out;
 }
 

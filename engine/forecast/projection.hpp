@@ -35,7 +35,8 @@ struct Projection {
                                  const UsageRate& rate,
                                  base::Date today);
 
-/// When an item is met: the sooner of its clocks, each of early, likely and late on its own.
+/// When an item is met: the sooner of its clocks, or the later where its limit says so, never after
+/// a cap; each of early, likely and late on its own.
 /// Unknown when
 /// one of its hours or calendar clocks is.
 /// Units: days. Errors: as project of one clock. Source: sooner of the limits, common practice.

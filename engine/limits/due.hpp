@@ -1,19 +1,17 @@
 // What is due, at which hours and on which day, and why.
 //
-// A limit may hold hours, calendar months and counts; the item is due at the sooner of them. Each
-// clock
-// counts from its last renewal, or from the anchor its limit names. Remaining plus used is the
-// limit,
+// A limit may hold hours, calendar months or days, and counts; the item is due at the sooner of
+// them, or at the later where the limit says so, and in no case past its cap. Each clock counts
+// from its last renewal, or from the anchor its limit names. Remaining plus used is the limit,
 // exactly. A calendar limit runs through its day: on the day itself there are 0 days left, and the
-// next
-// day it is passed.
+// next day it is passed.
 #pragma once
 
 #include <optional>
 #include <string>
 #include <vector>
 
-#include "engine/timeline/state.hpp"
+#include "engine/limits/carry.hpp"
 
 namespace twoclocks::limits {
 
@@ -44,6 +42,15 @@ struct ClockDue {
     base::Count anchor_count;       // landings, starts
     base::Count limit_count;
     base::Count left_count;
+    std::int32_t limit_days{0};      // calendar; beside months, the sooner of both
+    bool is_first{false};            // the first interval, which differs from the repeat
+    Carried carried{Carried::none};  // why it does not count from when the work was done
+    base::FlightTime done_total;     // hours: total at the last work, where carried says so
+    base::Date done_on;              // calendar: day of the last work, likewise
+    base::FlightTime past_at_work;   // hours: the excess before the last work
+    base::FlightTime tolerance;      // hours that may be flown past, not part of `left`
+    std::int32_t tolerance_days{0};  // calendar days likewise
+    base::FlightTime overfly;        // hours that may be flown past on the way to it
 
     /// True when the clock is past its limit.
     /// Units: none. Errors: none. Source: our choice; see the head of this file for the calendar.
@@ -60,6 +67,26 @@ struct ItemDue {
     std::string source;
     std::string revision;
     base::Id limit_fact;
+    facts::Combine combine{facts::Combine::sooner};
+    std::vector<ClockDue> caps;  // but not after these, whatever the clocks combine to
+    bool once{false};            // no repeat
+    bool complied{false};        // once, and done: nothing is left to do
+    std::string tolerance_source;
+
+    /// True when the item is past its limit: any of its clocks, or all that are known where the
+    /// later counts, or any cap. A clock that is not known extends nothing.
+    /// Units: none. Errors: none. Source: common practice, no source.
+    [[nodiscard]] bool passed() const;
+
+    /// True when every figure that the limit needs is known.
+    /// Units: none. Errors: none. Source: our choice.
+    [[nodiscard]] bool all_known() const;
+
+    /// The clock that binds by the share of its interval that is left: the least of all, or the
+    /// greatest where the later counts, and then a cap that has less. Without a rate there are no
+    /// dates to compare; forecast::project says which binds by date. Null when none is known.
+    /// Units: none. Errors: none. Source: our choice.
+    [[nodiscard]] const ClockDue* binding() const;
 
     /// True when the limit stops the aircraft: every class but recommended.
     /// Units: none. Errors: none. Source: common practice, no source.
@@ -81,6 +108,11 @@ struct ItemDue {
                                     std::int32_t months,
                                     std::int32_t times,
                                     base::CalendarRule rule);
+
+/// True when hours were flown past what the rule of an inspection allows on the way to it: by now,
+/// or before its last work.
+/// Units: none. Errors: none. Source: 14 CFR 91.409(b).
+[[nodiscard]] bool overflown(const ClockDue& clock);
 
 /// The clock of an item with this name, if it has one.
 /// Units: none. Errors: none. Source: our choice.

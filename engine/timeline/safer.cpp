@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/facts/interval.hpp"
+
 namespace twoclocks::timeline {
 namespace {
 
@@ -43,7 +45,36 @@ void join(facts::Reading& into, const facts::Reading& other) {
     into.starts = greatest(into.starts, other.starts);
 }
 
+/// A tolerance that one of them lacks is none. Which way a carry-over is safer depends on the work:
+/// limits/carry.hpp counts from the earliest point while records disagree.
+void join(facts::Tolerance& into, const facts::Tolerance& other) {
+    into.hours = least_anchor(into.hours, other.hours);
+    into.days = least_anchor(into.days, other.days);
+    into.permille = least_anchor(into.permille, other.permille);
+    into.cap_hours = least(into.cap_hours, other.cap_hours);
+    into.cap_days = least(into.cap_days, other.cap_days);
+    into.overfly_hours = least_anchor(into.overfly_hours, other.overfly_hours);
+}
+
+/// What a limit holds beside its repeat interval. "Whichever is later" stands only where both say
+/// so of the same clocks: of different ones the sooner is the one that never gives more life.
+void join_settings(facts::LimitSet& into, const facts::LimitSet& other) {
+    const facts::Interval initial = lesser(initial_of(into), initial_of(other));
+    const bool any_first = !is_empty(into.first) || !is_empty(other.first);
+    const bool both_later = into.combine == facts::Combine::later &&
+                            other.combine == facts::Combine::later &&
+                            same_clocks(repeat_of(into), repeat_of(other)) &&
+                            same_clocks(initial_of(into), initial_of(other));
+    if (!both_later) into.combine = std::nullopt;
+    if (any_first) into.first = initial;
+    into.once = into.once && other.once;
+    into.cap = lesser(into.cap, other.cap);
+    into.days = least(into.days, other.days);
+    join(into.tolerance, other.tolerance);
+}
+
 void join(facts::LimitSet& into, const facts::LimitSet& other) {
+    join_settings(into, other);
     into.limit_class = std::min(into.limit_class, other.limit_class);
     into.hours = least(into.hours, other.hours);
     into.months = least(into.months, other.months);
@@ -99,16 +130,23 @@ void join(facts::OutOfService& into, const facts::OutOfService& other) {
     into.until = least(into.until, other.until);
 }
 
+void join(facts::Permit& into, const facts::Permit& other) {
+    into.hours = least(into.hours, other.hours);
+    into.until = least(into.until, other.until);
+}
+
 /// Earliest is safer where an interval starts here; a parked spell and a plan are safer starting
 /// late.
 [[nodiscard]] bool later_start_is_safer(const facts::Fields& fields) {
-    return std::holds_alternative<facts::OutOfService>(fields);
+    return std::holds_alternative<facts::OutOfService>(fields) ||
+           std::holds_alternative<facts::Permit>(fields);
 }
 
 /// Kinds that a withdrawal beside them undoes until answered: without them there is less life.
 [[nodiscard]] bool safer_undone(const facts::Fields& fields) {
     return std::holds_alternative<facts::WorkDone>(fields) ||
            std::holds_alternative<facts::OutOfService>(fields) ||
+           std::holds_alternative<facts::Permit>(fields) ||
            std::holds_alternative<facts::Note>(fields);
 }
 

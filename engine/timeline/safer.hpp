@@ -12,6 +12,9 @@ namespace twoclocks::timeline {
 ///   reading         highest reading, earliest day, highest counts
 ///   limit           shortest hours, months and counts; earliest anchor; strictest class; exact
 /// rule;
+///                   cap and first interval the shortest, tolerances the least, later only where
+/// both
+///                   say so of the same clocks
 ///                   a withdrawal beside it leaves the limit standing
 ///   meter           highest total for the same reading, earliest day
 ///   work done       not done when one version takes it back; else what all renew, at the lowest
@@ -19,6 +22,7 @@ namespace twoclocks::timeline {
 ///                   and the earliest day
 ///   usage planned   most hours a month
 ///   out of service  in service when one version takes it back; else the shortest spell
+///   permit          none when one version takes it back; else the fewest hours, the shortest time
 ///   the others      have no safe side: the first version, and the record stays an open question
 /// Units: as fact.hpp. Errors: none. Source: our choice, remaining is never more than any one
 /// answer gives.

@@ -5,6 +5,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/timeline/ahead.hpp"
+#include "engine/timeline/limit_marks.hpp"
 #include "engine/timeline/question.hpp"
 #include "engine/timeline/safer.hpp"
 #include "engine/timeline/usage.hpp"
@@ -171,7 +172,10 @@ void renew(ItemState& item, const facts::Renewal& renewal, const Renewed& renewe
         const bool named =
             renewal.clocks.empty() ||
             std::find(renewal.clocks.begin(), renewal.clocks.end(), clock) != renewal.clocks.end();
-        if (named) take_over(item.renewed[static_cast<std::size_t>(clock)], renewed);
+        if (!named) continue;
+        std::optional<Renewed>& last = item.renewed[static_cast<std::size_t>(clock)];
+        if (last) item.earlier[static_cast<std::size_t>(clock)].push_back(*last);
+        take_over(last, renewed);
     }
 }
 
@@ -226,6 +230,7 @@ AircraftState replay(const facts::Journal& journal, base::Id aircraft, Date toda
         const auto* work = std::get_if<facts::WorkDone>(&record->in_use.fields);
         if (work != nullptr) fold_work(*record, *work, today, state);
     }
+    fold_limit_marks(records, today, state);
     fold_spells(sorted, state);
     fold_plan(sorted, today, state);
     return state;

@@ -55,6 +55,13 @@ struct Renewed {
 
 inline constexpr std::size_t clock_count = 4;
 
+/// Leave to fly past a limit, from a day on.
+struct PermitState {
+    facts::Permit permit;
+    base::Date on;
+    base::Id fact;
+};
+
 /// An item with its limit in force and its last renewals, one a clock (index: facts::Clock).
 struct ItemState {
     base::Id id;
@@ -64,6 +71,10 @@ struct ItemState {
     std::optional<facts::LimitSet> limit;
     base::Id limit_fact;
     std::array<std::optional<Renewed>, clock_count> renewed;
+    std::array<std::vector<Renewed>, clock_count> earlier{};  // those before the last, in order
+    bool disputed{false};                           // records about its work or its limit disagree
+    std::vector<facts::LimitSet> limit_versions{};  // then: all that an answer may leave in force
+    std::vector<PermitState> permits{};             // oldest first
 };
 
 /// Days out of service, `until` not included; no end is not known yet. A spell recorded without an

@@ -1,3 +1,5 @@
+#include <utility>
+
 #include "engine/base/message_args.hpp"
 #include "engine/views/clock_view.hpp"
 #include "engine/views/due_row.hpp"
@@ -5,6 +7,7 @@
 #include "engine/views/make_views.hpp"
 #include "engine/views/sentence.hpp"
 #include "engine/views/why.hpp"
+#include "engine/views/why_limits.hpp"
 
 namespace twoclocks::views {
 namespace {
@@ -82,6 +85,8 @@ using forecast::RateBasis;
                 out.push_back({Word::caution_estimate, {base::text_arg(item.name)}});
         }
     }
+    for (base::Message& caution : limit_cautions(aircraft))
+        out.push_back(std::move(caution));
     if (no_source) out.push_back({Word::caution_no_source, {}});
     return out;
 }

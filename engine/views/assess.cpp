@@ -20,14 +20,28 @@ using limits::ItemDue;
     return !usage.empty() && (!by_then || usage.back().total > *by_then);
 }
 
+[[nodiscard]] State passed_state(const ClockDue& clock, const timeline::AircraftState& state) {
+    if (!clock.passed()) return State::nothing_due;
+    const bool by_date_alone =
+        clock.clock == Clock::calendar && !flown_after(state.usage, clock.due_on);
+    return by_date_alone ? State::before_next_flight : State::over;
+}
+
+/// Where the later of the clocks counts, the mildest of them is the state: the item passed when
+/// the last of them did. A clock that is not known extends nothing.
 [[nodiscard]] State passed_state(const ItemDue& item, const timeline::AircraftState& state) {
     State out = State::nothing_due;
+    if (!item.passed()) return out;
+    const bool later = item.combine == facts::Combine::later;
+    std::optional<State> mildest;
     for (const ClockDue& clock : item.clocks) {
-        if (!clock.passed()) continue;
-        const bool by_date_alone =
-            clock.clock == Clock::calendar && !flown_after(state.usage, clock.due_on);
-        out = std::max(out, by_date_alone ? State::before_next_flight : State::over);
+        const State one = passed_state(clock, state);
+        if (!later) out = std::max(out, one);
+        if (clock.known) mildest = std::min(mildest.value_or(one), one);
     }
+    if (later && mildest) out = *mildest;
+    for (const ClockDue& cap : item.caps)
+        out = std::max(out, passed_state(cap, state));
     return out;
 }
 
@@ -36,16 +50,19 @@ using limits::ItemDue;
                            Date today,
                            std::int32_t days) {
     if (projection.early && base::days_between(today, *projection.early) <= days) return true;
-    return std::any_of(item.clocks.begin(), item.clocks.end(), [](const ClockDue& clock) {
+    const auto used_up = [](const ClockDue& clock) {
         const bool counted = clock.clock == Clock::landings || clock.clock == Clock::starts;
         return counted && clock.known && clock.left_count.value == 0;
-    });
+    };
+    return std::any_of(item.clocks.begin(), item.clocks.end(), used_up) ||
+           std::any_of(item.caps.begin(), item.caps.end(), used_up);
 }
 
 [[nodiscard]] State item_state(const ItemDue& item,
                                const Projection& projection,
                                const timeline::AircraftState& state,
                                Date today) {
+    if (item.complied) return State::nothing_due;
     if (item.clocks.empty()) return State::unknown;
     const State passed = passed_state(item, state);
     if (!item.mandatory()) {
@@ -55,9 +72,7 @@ using limits::ItemDue;
     }
     if (passed != State::nothing_due) return passed;
     if (is_near(item, projection, today, due_days)) return State::due;
-    const bool all_known = std::all_of(
-        item.clocks.begin(), item.clocks.end(), [](const ClockDue& clock) { return clock.known; });
-    if (!all_known) return State::unknown;
+    if (!item.all_known()) return State::unknown;
     const bool overhaul = item.role == facts::ItemRole::overhaul;
     if (overhaul && is_near(item, projection, today, overhaul_lead_days)) return State::act;
     return State::nothing_due;

@@ -54,8 +54,9 @@ DueRow make_row(const Assessed& aircraft, std::int32_t place) {
         row.count_left = std::move(left);
         shown_count = &clock;
     }
-    row.likely = figure(likely_message(projection),
-                        why_date(aircraft, place, {Word::why_item_date, {name}}));
+    const Message likely =
+        item.complied ? Message{Word::say_nothing_left, {}} : likely_message(projection);
+    row.likely = figure(likely, why_date(aircraft, place, {Word::why_item_date, {name}}));
     return row;
 }
 

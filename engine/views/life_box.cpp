@@ -89,17 +89,32 @@ void add_fan(LifeBoxView& box, const Assessed& aircraft, const Sides& sides) {
     box.late = meeting(sides, hours.late, then.at_least);
 }
 
+/// The clocks and caps that may stop an item: where the later counts, the one that binds.
+[[nodiscard]] std::vector<const ClockDue*> ends_of(const ItemDue& item) {
+    std::vector<const ClockDue*> out;
+    if (item.combine == facts::Combine::later) {
+        const ClockDue* binding = item.binding();
+        if (binding != nullptr) out.push_back(binding);
+        return out;
+    }
+    for (const auto* clocks : {&item.clocks, &item.caps}) {
+        for (const ClockDue& clock : *clocks)
+            out.push_back(&clock);
+    }
+    return out;
+}
+
 void add_marks(LifeBoxView& box, const Assessed& aircraft, const Sides& sides) {
     for (const ItemDue& item : aircraft.items) {
         if (item.role == facts::ItemRole::overhaul || !item.mandatory()) continue;
-        for (const ClockDue& clock : item.clocks) {
-            if (!clock.known || clock.passed()) continue;
+        for (const ClockDue* clock : ends_of(item)) {
+            if (!clock->known || clock->passed()) continue;
             const base::Message label{Word::record_of, {base::text_arg(item.name)}};
-            if (clock.clock == Clock::hours && clock.due_total < sides.hours->due_total) {
-                box.marks.push_back({Edge::hours, sides.up(clock.due_total), label});
+            if (clock->clock == Clock::hours && clock->due_total < sides.hours->due_total) {
+                box.marks.push_back({Edge::hours, sides.up(clock->due_total), label});
             }
-            if (clock.clock == Clock::calendar && clock.due_on < sides.calendar->due_on) {
-                box.marks.push_back({Edge::calendar, sides.across(clock.due_on), label});
+            if (clock->clock == Clock::calendar && clock->due_on < sides.calendar->due_on) {
+                box.marks.push_back({Edge::calendar, sides.across(clock->due_on), label});
             }
         }
     }
@@ -109,12 +124,18 @@ void add_labels(LifeBoxView& box, const Sides& sides) {
     constexpr std::int32_t months_a_year = 12;
     constexpr std::int64_t tick_hours = 200;
     const std::int32_t months = sides.calendar->limit_months;
+    const bool in_days = sides.calendar->limit_days > 0;
     const bool whole_years = months % months_a_year == 0;
     box.hours_edge = {Word::box_hours_edge, {base::hours_whole_arg(sides.hours->limit_hours)}};
     box.calendar_edge = {Word::day_figure, {base::month_arg(sides.calendar->due_on)}};
     box.start = {Word::day_figure, {base::month_arg(sides.calendar->anchor_on)}};
-    box.width = {whole_years ? Word::box_years : Word::box_months,
-                 {base::whole_arg(whole_years ? months / months_a_year : months)}};
+    box.width = {in_days       ? Word::box_days
+                 : whole_years ? Word::box_years
+                               : Word::box_months,
+                 {base::whole_arg(
+                     in_days ? base::days_between(sides.calendar->anchor_on, sides.calendar->due_on)
+                     : whole_years ? months / months_a_year
+                                   : months)}};
     box.year_ticks = months / months_a_year;
     box.hour_ticks = static_cast<std::int32_t>(sides.hours->limit_hours.seconds /
                                                (tick_hours * base::seconds_per_hour));
@@ -123,7 +144,9 @@ void add_labels(LifeBoxView& box, const Sides& sides) {
 [[nodiscard]] base::Message spoken(const LifeBoxView& box,
                                    const Assessed& aircraft,
                                    const Sides& sides) {
-    const std::vector<base::Arg> used{base::hours_used_arg(sides.hours->used),
+    // Work done early may count from a due point that is still to come: then nothing is used yet.
+    const base::FlightTime flown = std::max(base::FlightTime{0}, sides.hours->used);
+    const std::vector<base::Arg> used{base::hours_used_arg(flown),
                                       base::hours_whole_arg(sides.hours->limit_hours)};
     const forecast::Projection& projection =
         aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];

@@ -1,6 +1,7 @@
 #include "engine/views/record.hpp"
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/record_limit.hpp"
 
 namespace twoclocks::views {
 namespace {
@@ -32,6 +33,7 @@ struct What {
         }
         if (f.hours) return {Word::record_limit_hours, {base::hours_left_arg(*f.hours)}};
         if (f.months) return {Word::record_limit_months, {base::whole_arg(*f.months)}};
+        if (f.days) return {Word::record_limit_days, {base::whole_arg(*f.days)}};
         return {Word::record_limit_counts, {}};
     }
 
@@ -73,6 +75,10 @@ struct What {
     Message operator()(const facts::Withdrawal&) const { return {Word::record_withdrawal, {}}; }
 
     Message operator()(const facts::Answer&) const { return {Word::record_answer, {}}; }
+
+    Message operator()(const facts::Permit& f) const {
+        return one_text(Word::record_permit, f.issuer);
+    }
 };
 
 [[nodiscard]] Message why_or_blank(const std::string& why) {
@@ -155,6 +161,15 @@ struct More {
         text(Word::record_place, f.place);
         text(Word::record_done_by, f.done_by);
         text(Word::record_reference, f.reference);
+    }
+
+    void operator()(const facts::LimitSet& f) const { add_limit_lines(f, out); }
+
+    void operator()(const facts::Permit& f) const {
+        text(Word::record_reference, f.reference);
+        text(Word::record_route, f.route);
+        if (f.hours) out.push_back({Word::record_permit_hours, {base::hours_left_arg(*f.hours)}});
+        if (f.until) out.push_back({Word::record_permit_until, {base::day_arg(*f.until)}});
     }
 
     template <class Other>

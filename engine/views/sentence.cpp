@@ -20,9 +20,11 @@ using limits::ItemDue;
 /// The clock of a passed item that tells the most: hours flown past, then counts, before a date.
 [[nodiscard]] const ClockDue* passed_clock(const ItemDue& item) {
     const ClockDue* out = nullptr;
-    for (const ClockDue& clock : item.clocks) {
-        const bool tells_more = out == nullptr || out->clock == Clock::calendar;
-        if (clock.passed() && tells_more) out = &clock;
+    for (const auto* clocks : {&item.clocks, &item.caps}) {
+        for (const ClockDue& clock : *clocks) {
+            const bool tells_more = out == nullptr || out->clock == Clock::calendar;
+            if (clock.passed() && tells_more) out = &clock;
+        }
     }
     return out;
 }

@@ -1,6 +1,7 @@
 #include "engine/views/why.hpp"
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/why_limits.hpp"
 #include "engine/views/why_parts.hpp"
 
 namespace twoclocks::views {
@@ -29,9 +30,13 @@ void explain_calendar(Why& why,
                       const Assessed& aircraft,
                       const ItemDue& item,
                       const ClockDue& clock) {
-    add(why, Word::why_limit_months, {base::whole_arg(clock.limit_months)}, item.limit_fact);
+    if (clock.limit_months > 0)
+        add(why, Word::why_limit_months, {base::whole_arg(clock.limit_months)}, item.limit_fact);
+    if (clock.limit_days > 0)
+        add(why, Word::why_limit_days, {base::whole_arg(clock.limit_days)}, item.limit_fact);
     switch (clock.counts_from) {
         case CountsFrom::work:
+            if (explain_carried_day(why, clock)) break;
             add(why, Word::why_from_work_day, {base::day_arg(clock.anchor_on)}, clock.anchor_fact);
             break;
         case CountsFrom::anchor:
@@ -57,7 +62,7 @@ void explain_calendar(Why& why,
              base::day_arg(aircraft.today),
              base::whole_arg(clock.days_left)});
     for (const timeline::ItemState& state : aircraft.state.items) {
-        if (state.id != item.item || !state.limit) continue;
+        if (state.id != item.item || !state.limit || clock.limit_months == 0) continue;
         const bool exact = state.limit->rule == base::CalendarRule::exact;
         add(why, exact ? Word::why_rule_exact : Word::why_rule_month_end);
     }
@@ -145,6 +150,7 @@ Why why_clock(const Assessed& aircraft,
             explain_count(why, item, clock);
             break;
     }
+    explain_settings(why, aircraft, item, clock);
     add_source(why, item);
     add(why, Word::why_not_approval);
     return why;
@@ -160,7 +166,7 @@ Why why_date(const Assessed& aircraft, std::int32_t place, base::Message title) 
             add(why, Word::why_calendar_day, {base::day_arg(clock.due_on)}, clock.anchor_fact);
         }
     }
-    if (item.clocks.size() > 1) add(why, Word::why_sooner);
+    explain_combination(why, item);
     explain_spells(why, aircraft);
     add_source(why, item);
     add(why, Word::why_not_approval);

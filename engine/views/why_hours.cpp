@@ -2,6 +2,7 @@
 // terms that are cut one by one need not add up on paper.
 #include "engine/base/message_args.hpp"
 #include "engine/views/why.hpp"
+#include "engine/views/why_limits.hpp"
 #include "engine/views/why_parts.hpp"
 
 namespace twoclocks::views {
@@ -27,6 +28,7 @@ void add_total(Why& why, const Assessed& aircraft, HoursForm form) {
 
 void add_hours_anchor(Why& why, const ClockDue& clock, HoursForm form) {
     const base::Arg anchor = base::hours_exact_arg(clock.anchor_total, form);
+    if (explain_carried_hours(why, clock, form)) return;
     if (clock.estimated) {
         add(why, Word::why_from_estimate_hours, {anchor}, clock.anchor_fact);
     } else if (clock.counts_from == CountsFrom::work) {

@@ -149,7 +149,14 @@ TEST_CASE("every file of the gallery is complained of by its own name, at its li
                                 Row{"line_number_not_whole", 2, ""},
                                 Row{"line_text_too_long", 2, "registration"},
                                 Row{"line_too_deep", 2, ""},
+                                Row{"limit_two_calendars", 2, "days"},
                                 Row{"months_absurd", 2, "months"},
+                                Row{"number_absurd", 2, "tolerance_permille"},
+                                Row{"overfly_not_programme", 2, "overfly_hours"},
+                                Row{"permit_without_any", 2, "hours"},
+                                Row{"tolerance_cap_alone", 2, "tolerance_cap_hours"},
+                                Row{"tolerance_not_allowed", 2, "tolerance_hours"},
+                                Row{"tolerance_without_source", 2, "tolerance_source"},
                                 Row{"word_newer", 2, "class"}};
     Codes tried;
     for (const Row& row : rows) {

@@ -130,6 +130,7 @@ TEST_CASE("every kind names enough of what it is about", "[facts][check]") {
         Row{facts::Correction{{id_of(1), 0}, "w", instead}, 1},
         Row{facts::Withdrawal{{id_of(1), 0}, "w"}, 1},
         Row{facts::Answer{{{id_of(1), 0}}, {}, {}}, 1},
+        Row{facts::Permit{"Authority", {}, {}, base::hours(5), {}}, 2},
     };
     REQUIRE(rows.size() == std::variant_size_v<Fields>);
     for (std::size_t at = 0; at < rows.size(); ++at) {

@@ -45,6 +45,8 @@ std::vector<Row> rows() {
          limit + R"("anchor":"sale","anchor_on":"2020-01-01","source":"Manual")",
          "anchor"},
         {"limit", limit + R"("anchor":"sale","Zeta":{"b":[1]},"grace":[true])", "anchor"},
+        {"limit", limit + R"("anchor":"unknown","carry_over":"from_plan")", "carry_over"},
+        {"limit", limit + R"("anchor":"unknown","combine":"second","cap_hours":9)", "combine"},
         {"meter", R"("name":"Hobbs","drive":"airflow","reads":5,"total":5)", "drive"},
         {"item", R"("name":"Blades","role":"rotor","chapter":"62")", "role"},
         {"work",

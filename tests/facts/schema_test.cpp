@@ -83,6 +83,17 @@ struct Lister {
     }
 
     template <class T>
+    void number(std::string_view key, const T&, std::int32_t) {
+        add(key, false);
+    }
+
+    template <class T>
+    void maybe_name(std::string_view key, const std::optional<T>&) {
+        name(key, T{});
+        needed.erase(std::string{key});
+    }
+
+    template <class T>
     void name(std::string_view key, T value) {
         add(key, true);
         for (const auto& one : facts::names_of(value)) {

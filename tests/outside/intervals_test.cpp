@@ -1,10 +1,6 @@
 // Intervals against sources from outside. [S] was read in the source named, [T] is common practice
 // without a source.
-//
-// Rows that wait for settings the engine does not have yet, and are no tests until it has:
-//   14 CFR 91.409(b): 10 h en route to the place of inspection, deducted from the next 100 h
-//   US Army TM 1-1500-328-23: windows of +-5 h, +-10 % and 30 days, next counted from the due point
-//   2015 AMC M.A.302 and Part-ML: carry-over from the scheduled point or from completion
+// Tolerance, carry-over and overfly stand in tolerance_test.cpp.
 #include "catch_amalgamated.hpp"
 #include "tests/support/by_hand.hpp"
 #include "tests/support/hangar.hpp"

@@ -211,7 +211,32 @@ facts::LimitSet RandomJournal::random_limit() {
     const Date anchor = base::add_days(start, -static_cast<std::int32_t>(random_.between(0, 600)));
     if (!random_.once_in(3)) out.anchor_on = anchor;
     if (!random_.once_in(3)) out.anchor_total = base::tenths(random_.between(0, 10'000));
+    add_settings(out);
     return out;
+}
+
+/// What some limits say beside their interval.
+void RandomJournal::add_settings(facts::LimitSet& limit) {
+    const auto hours = [&](std::int64_t most) { return base::hours(random_.between(1, most)); };
+    const auto small = [&](std::int64_t most) {
+        return static_cast<std::int32_t>(random_.between(1, most));
+    };
+    if (!limit.months && random_.once_in(4)) limit.days = small(900);
+    if (random_.once_in(4)) limit.first.hours = hours(2000);
+    if (random_.once_in(6)) limit.first.months = small(48);
+    limit.once = random_.once_in(8);
+    if (random_.once_in(3)) limit.combine = facts::Combine::later;
+    if (random_.once_in(4)) limit.cap.hours = hours(3000);
+    if (random_.once_in(6)) limit.cap.days = small(2000);
+    if (limit.limit_class == facts::LimitClass::airworthiness_limitation) return;
+    limit.tolerance.source = "Programme";
+    if (random_.once_in(3)) limit.tolerance.hours = hours(60);
+    if (random_.once_in(3)) limit.tolerance.days = small(60);
+    if (random_.once_in(3)) limit.tolerance.permille = small(200);
+    if (limit.tolerance.permille && random_.once_in(2)) limit.tolerance.cap_hours = hours(50);
+    if (random_.once_in(2)) limit.tolerance.carry_over = facts::CarryOver::from_due;
+    const bool programme = limit.limit_class == facts::LimitClass::programme;
+    if (programme && random_.once_in(2)) limit.tolerance.overfly_hours = hours(40);
 }
 
 Date RandomJournal::random_day() {

@@ -44,6 +44,7 @@ class RandomJournal {
     [[nodiscard]] facts::Reading reading(base::Date on, base::Id meter);
     [[nodiscard]] facts::WorkDone work(base::Date on);
     [[nodiscard]] facts::LimitSet random_limit();
+    void add_settings(facts::LimitSet& limit);
     [[nodiscard]] base::Date random_day();
     [[nodiscard]] const facts::Fact& any_fact(std::size_t device);
     [[nodiscard]] std::int64_t stray();

@@ -3,6 +3,7 @@
 // the file format has, so a new kind of record can be corrected without a line here.
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
+#include "wasm/app/record_labels.hpp"
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/check.hpp"
@@ -15,77 +16,6 @@ namespace {
 using base::Word;
 
 constexpr const char* date_field = "date";
-
-/// The label of a field of the file format.
-[[nodiscard]] Word label_of(std::string_view key) {
-    struct Row {
-        std::string_view key;
-        Word label;
-    };
-
-    constexpr std::array rows{Row{"registration", Word::field_registration},
-                              Row{"type", Word::field_type},
-                              Row{"serial", Word::field_serial},
-                              Row{"manufactured", Word::field_manufactured},
-                              Row{"why", Word::field_why},
-                              Row{"hours", Word::field_hours},
-                              Row{"months", Word::field_months},
-                              Row{"landings", Word::field_landings},
-                              Row{"starts", Word::field_starts},
-                              Row{"anchor_on", Word::field_last_on},
-                              Row{"anchor_total", Word::field_last_total},
-                              Row{"anchor_landings", Word::field_anchor_landings},
-                              Row{"anchor_starts", Word::field_anchor_starts},
-                              Row{"source", Word::field_source},
-                              Row{"revision", Word::field_revision},
-                              Row{"name", Word::field_name},
-                              Row{"reads", Word::field_reads},
-                              Row{"total", Word::field_total},
-                              Row{"what", Word::field_what},
-                              Row{"place", Word::field_place},
-                              Row{"done_by", Word::field_done_by},
-                              Row{"reference", Word::field_reference},
-                              Row{"month", Word::field_plan_month},
-                              Row{"until", Word::field_until},
-                              Row{"text", Word::field_note},
-                              Row{"chapter", Word::field_chapter},
-                              Row{"class", Word::field_class},
-                              Row{"calendar_rule", Word::field_rule},
-                              Row{"drive", Word::field_drive},
-                              Row{"role", Word::field_role},
-                              Row{"anchor", Word::field_anchor}};
-    for (const Row& row : rows) {
-        if (row.key == key) return row.label;
-    }
-    return Word::field_other;
-}
-
-[[nodiscard]] std::vector<Word> option_words(facts::LimitClass) {
-    return class_words();
-}
-
-[[nodiscard]] std::vector<Word> option_words(facts::MeterDrive) {
-    return drive_words();
-}
-
-[[nodiscard]] std::vector<Word> option_words(base::CalendarRule) {
-    return rule_words();
-}
-
-[[nodiscard]] std::vector<Word> option_words(facts::ItemRole) {
-    return {Word::role_overhaul, Word::role_inspection, Word::role_component, Word::role_other};
-}
-
-[[nodiscard]] std::vector<Word> option_words(facts::Anchor) {
-    return {Word::anchor_manufacture,
-            Word::anchor_cure,
-            Word::anchor_shipment,
-            Word::anchor_first_airworthiness,
-            Word::anchor_first_fit,
-            Word::anchor_release,
-            Word::anchor_overhaul,
-            Word::anchor_unknown};
-}
 
 /// What is copied off a plate is typed in capitals and corrected by nobody.
 [[nodiscard]] FieldKind kind_of(std::string_view key) {
@@ -137,6 +67,15 @@ class FieldMaker {
             Need::optional);
     }
 
+    void number(std::string_view key, const std::optional<std::int32_t>& number, std::int32_t) {
+        months(key, number);
+    }
+
+    template <class T>
+    void maybe_name(std::string_view key, const std::optional<T>& value) {
+        if (value) name(key, *value);
+    }
+
     template <class T>
     void name(std::string_view key, T value) {
         form_.fields.push_back(make_choice(std::string{key},
@@ -155,6 +94,7 @@ class FieldMaker {
 
   private:
     void add(std::string_view key, FieldKind kind, std::string text, Need need) {
+        if (text.empty() && is_rare(key)) return;
         // The reason of the record itself must not collide with the reason of its correction.
         const std::string id = key == "why" ? std::string{"own_why"} : std::string{key};
         form_.fields.push_back(make_field(id, label_of(key), kind, std::move(text), need));
@@ -199,6 +139,15 @@ class FieldTaker {
     void months(std::string_view key, std::optional<std::int32_t>& months) {
         const auto told = reader_.whole(key);
         months = told ? std::optional{static_cast<std::int32_t>(*told)} : std::nullopt;
+    }
+
+    void number(std::string_view key, std::optional<std::int32_t>& number, std::int32_t) {
+        if (number) months(key, number);
+    }
+
+    template <class T>
+    void maybe_name(std::string_view key, std::optional<T>& value) {
+        if (value) name(key, *value);
     }
 
     template <class T>

@@ -1,0 +1,27 @@
+// What the fields of a record are called on the canvas, and the words of their choices.
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "engine/base/message.hpp"
+#include "engine/facts/fact.hpp"
+
+namespace twoclocks::canvas {
+
+/// The label of a field of the file format.
+[[nodiscard]] base::Word label_of(std::string_view key);
+
+/// True for a setting that few records have: a field is laid out only for one that is there.
+[[nodiscard]] bool is_rare(std::string_view key);
+
+/// The words of a choice, in the order of its values.
+[[nodiscard]] std::vector<base::Word> option_words(facts::LimitClass);
+[[nodiscard]] std::vector<base::Word> option_words(facts::MeterDrive);
+[[nodiscard]] std::vector<base::Word> option_words(base::CalendarRule);
+[[nodiscard]] std::vector<base::Word> option_words(facts::ItemRole);
+[[nodiscard]] std::vector<base::Word> option_words(facts::Anchor);
+[[nodiscard]] std::vector<base::Word> option_words(facts::CarryOver);
+[[nodiscard]] std::vector<base::Word> option_words(facts::Combine);
+
+}  // namespace twoclocks::canvas
