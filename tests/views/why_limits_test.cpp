@@ -242,3 +242,35 @@ TEST_CASE("a record tells every setting", "[views][record][limits]") {
     CHECK(lines.find("Reference: P 7\nRoute: Home to works\nAllows 5.0 h past the limit\n"
                      "Last day 1 Jul 2024\n") == 0);
 }
+
+TEST_CASE("a life box of days, and hours that count from a due point still to come",
+          "[views][box][limits]") {
+    Hangar h;
+    LimitSet life = support::limit(170, 0);
+    life.days = 4000;
+    life.anchor_total = base::hours(1000);
+    life.anchor_on = day("2020-01-01");
+    life.source = "Manual";
+    life.tolerance = {base::hours(20), {}, {}, {}, {}, CarryOver::from_due, {}, "Programme 3"};
+    const Fact set = h.ann.write(day("2024-01-02"), h.with(h.overhaul), life);
+    const Fact done = h.ann.write(day("2024-06-01"), {h.id()}, renews({h.overhaul.id}, 11'600));
+    const AircraftView before = view_of(h, {set});
+    CHECK(base::say(before.box.width, {}) == "4,000 days");
+    CHECK(base::say(before.box.spoken, {}).find("160.0 h used of 170 h") != std::string::npos);
+    // Due at 1,170.0 h, done at 1,160.0 h: the next is due at 1,340.0 h, 180.0 h away.
+    const AircraftView after = view_of(h, {set, done});
+    CHECK(base::say(after.hours_left.text, {}) == "180.0 h");
+    CHECK(has(after.hours_left.why, "170.0 − (1,160.0 − 1,170.0) = 180.0 h."));
+    CHECK(base::say(after.box.spoken, {}).find(": 0.0 h used of 170 h") != std::string::npos);
+}
+
+TEST_CASE("a passed cap is what the sentence speaks of", "[views][limits]") {
+    Hangar h;
+    LimitSet limit = settings();
+    limit.combine = facts::Combine::later;
+    limit.cap.days = 60;
+    const AircraftView view = view_of(h, {new_limit(h, limit)});
+    CHECK(check_row(view, h).state == views::State::over);
+    CHECK(base::say(view.answer.text, {}) ==
+          "Over: Check ended on 31 May 2024 and it has flown since.");
+}
