@@ -105,7 +105,9 @@ class Checker {
     const bool two =
         std::holds_alternative<LimitSet>(fields) || std::holds_alternative<MeterFitted>(fields) ||
         std::holds_alternative<Reading>(fields) || std::holds_alternative<ItemAdded>(fields) ||
-        std::holds_alternative<ItemChanged>(fields) || std::holds_alternative<Permit>(fields);
+        std::holds_alternative<ItemChanged>(fields) || std::holds_alternative<Permit>(fields) ||
+        std::holds_alternative<PartFitted>(fields) ||
+        std::holds_alternative<PartRemoved>(fields);
     if (two) return 2;
     const bool any =
         std::holds_alternative<Note>(fields) || std::holds_alternative<UnknownKind>(fields);
@@ -126,6 +128,10 @@ base::Problems check(const Body& body) {
     }
     if (const auto* answer = std::get_if<Answer>(&body.fields); answer && answer->settles.empty()) {
         checker.complain(Trouble::answer_empty, "settles", base::whole_arg(0));
+    }
+    if (const auto* rebuilt = std::get_if<PartRebuilt>(&body.fields);
+        rebuilt && rebuilt->document.empty()) {
+        checker.complain(Trouble::rebuild_without_document, "document", base::whole_arg(0));
     }
     return out;
 }

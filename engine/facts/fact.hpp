@@ -22,6 +22,7 @@
 #include "engine/base/id.hpp"
 #include "engine/facts/json.hpp"
 #include "engine/facts/limit_fact.hpp"
+#include "engine/facts/part_facts.hpp"
 
 namespace twoclocks::facts {
 
@@ -205,7 +206,13 @@ using Fields = std::variant<UnknownKind,
                             Correction,
                             Withdrawal,
                             Answer,
-                            Permit>;
+                            Permit,
+                            PartAdded,
+                            PartFitted,
+                            PartRemoved,
+                            PartScrapped,
+                            PartMoved,
+                            PartRebuilt>;
 
 /// What a fact says: the day it is true for, what it is about, its own fields.
 struct Body {
@@ -232,7 +239,11 @@ struct Fact {
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::string_view kind_name(const Fields& fields);
 
-/// The aircraft a fact is about, empty if none.
+/// What a fact concerns: all it is about, and every item that a work renews. Sorted, each once.
+/// Units: none. Errors: none. Source: our choice, an overhauled part is found by its own id.
+[[nodiscard]] std::vector<base::Id> subjects_of(const Body& body);
+
+/// The aircraft a fact is about, or the part where a part stands first; empty if none.
 /// Units: none. Errors: none. Source: our choice, the aircraft stands first.
 [[nodiscard]] base::Id aircraft_of(const Body& body);
 

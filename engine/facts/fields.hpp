@@ -8,11 +8,10 @@
 #pragma once
 
 #include <array>
-#include <concepts>
 #include <string_view>
-#include <type_traits>
 
 #include "engine/facts/fact.hpp"
+#include "engine/facts/part_fields.hpp"
 
 namespace twoclocks::facts {
 
@@ -33,7 +32,13 @@ inline constexpr std::array<std::string_view, std::variant_size_v<Fields>> kind_
     "correction",
     "withdrawal",
     "answer",
-    "permit"};
+    "permit",
+    "part",
+    "part_fitted",
+    "part_removed",
+    "part_scrapped",
+    "part_moved",
+    "part_rebuilt"};
 
 /// An empty record of the kind that a word names; a word we do not know is kept as it is.
 /// Units: none. Errors: none. Source: our choice.
@@ -46,10 +51,6 @@ template <std::size_t Index = 1>
         return empty_fields<Index + 1>(word);
     }
 }
-
-/// True for T and for const T.
-template <class F, class T>
-concept Is = std::same_as<std::remove_const_t<F>, T>;
 
 template <class Io, Is<UnknownKind> F>
 void visit(Io&, F&) {}

@@ -30,16 +30,31 @@ namespace {
     return out;
 }
 
-/// What a fact is about: its own list, and what a correction puts in its place is about.
+/// What a fact concerns, and what a correction puts in its place does.
 [[nodiscard]] std::vector<base::Id> subjects(const Body& body) {
-    std::vector<base::Id> out = body.about;
+    std::vector<base::Id> out = subjects_of(body);
     if (const auto* correction = std::get_if<Correction>(&body.fields);
         correction && correction->instead) {
-        const std::vector<base::Id>& instead = correction->instead->about;
+        const std::vector<base::Id> instead = subjects_of(*correction->instead);
         out.insert(out.end(), instead.begin(), instead.end());
     }
     std::sort(out.begin(), out.end());
     out.erase(std::unique(out.begin(), out.end()), out.end());
+    return out;
+}
+
+/// Ids of facts that are of a kind in one of their versions, in order of id.
+template <class Kind, class Index>
+[[nodiscard]] std::vector<base::Id> ids_of(const Index& by_id, const std::deque<Fact>& facts) {
+    std::vector<base::Id> out;
+    for (const auto& [id, places] : by_id) {
+        for (const std::int32_t place : places) {
+            const Fields& fields = facts[static_cast<std::size_t>(place)].body.fields;
+            if (!std::holds_alternative<Kind>(fields)) continue;
+            out.push_back(id);
+            break;
+        }
+    }
     return out;
 }
 
@@ -102,16 +117,11 @@ std::vector<const Fact*> Journal::in_order() const {
 }
 
 std::vector<base::Id> Journal::aircraft() const {
-    std::vector<base::Id> out;
-    for (const auto& [id, places] : by_id_) {
-        for (const std::int32_t place : places) {
-            const Fields& fields = facts_[static_cast<std::size_t>(place)].body.fields;
-            if (!std::holds_alternative<AircraftAdded>(fields)) continue;
-            out.push_back(id);
-            break;
-        }
-    }
-    return out;
+    return ids_of<AircraftAdded>(by_id_, facts_);
+}
+
+std::vector<base::Id> Journal::parts() const {
+    return ids_of<PartAdded>(by_id_, facts_);
 }
 
 bool Journal::id_is_shared(base::Id id) const {

@@ -31,7 +31,7 @@ class Journal {
     /// Units: none. Errors: none. Source: our choice.
     [[nodiscard]] const std::deque<Fact>& facts() const { return facts_; }
 
-    /// Facts about an aircraft, meter or item, sorted by stamp, id, content.
+    /// Facts about an aircraft, meter, item or part, sorted by stamp, id, content.
     /// Units: none. Errors: none. Source: our choice.
     [[nodiscard]] std::vector<const Fact*> about(base::Id subject) const;
 
@@ -50,6 +50,10 @@ class Journal {
     /// Ids of all aircraft that were ever added, in order of id.
     /// Units: none. Errors: none. Source: our choice.
     [[nodiscard]] std::vector<base::Id> aircraft() const;
+
+    /// Ids of all parts that were ever added, in order of id.
+    /// Units: none. Errors: none. Source: our choice.
+    [[nodiscard]] std::vector<base::Id> parts() const;
 
     /// True when a fact's id is borne by another fact too.
     /// Units: none. Errors: none. Source: our choice.

@@ -63,6 +63,15 @@ inline constexpr std::array<Name<Combine>, 2> combine_names{{
     {Combine::sooner, "sooner"},
     {Combine::later, "later"},
 }};
+inline constexpr std::array<Name<PartCondition>, 7> part_condition_names{{
+    {PartCondition::made_new, "new"},
+    {PartCondition::overhauled, "overhauled"},
+    {PartCondition::repaired, "repaired"},
+    {PartCondition::inspected, "inspected"},
+    {PartCondition::as_removed, "as_removed"},
+    {PartCondition::unknown, "unknown"},
+    {PartCondition::unserviceable, "unserviceable"},
+}};
 
 /// The table of an enumeration, chosen by any of its values.
 /// Units: none. Errors: none. Source: our choice.
@@ -110,6 +119,12 @@ inline constexpr std::array<Name<Combine>, 2> combine_names{{
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] constexpr const auto& names_of(Combine) {
     return combine_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(PartCondition) {
+    return part_condition_names;
 }
 
 }  // namespace twoclocks::facts

@@ -1,5 +1,7 @@
 #include "engine/facts/print.hpp"
 
+#include <algorithm>
+
 #include "engine/base/hash.hpp"
 #include "engine/facts/fields.hpp"
 #include "engine/facts/names.hpp"
@@ -229,6 +231,17 @@ bool earlier(const Stamp& left, const Stamp& right) {
 std::string_view kind_name(const Fields& fields) {
     if (const auto* unknown = std::get_if<UnknownKind>(&fields)) return unknown->kind;
     return kind_words[fields.index()];
+}
+
+std::vector<base::Id> subjects_of(const Body& body) {
+    std::vector<base::Id> out = body.about;
+    if (const auto* work = std::get_if<WorkDone>(&body.fields)) {
+        for (const Renewal& renewal : work->renews)
+            out.push_back(renewal.item);
+    }
+    std::sort(out.begin(), out.end());
+    out.erase(std::unique(out.begin(), out.end()), out.end());
+    return out;
 }
 
 base::Id aircraft_of(const Body& body) {

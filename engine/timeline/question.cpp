@@ -16,6 +16,14 @@ using facts::Ref;
            !std::holds_alternative<facts::UnknownKind>(fields);
 }
 
+/// Two records of a part name the same plate.
+[[nodiscard]] bool same_plate(const facts::Fields& left, const facts::Fields& right) {
+    const auto* one = std::get_if<facts::PartAdded>(&left);
+    const auto* other = std::get_if<facts::PartAdded>(&right);
+    return one == nullptr || other == nullptr ||
+           (one->part_number == other->part_number && one->serial == other->serial);
+}
+
 /// Versions of different kinds, or about different things, have no safe side between them.
 [[nodiscard]] bool comparable(const Record& record) {
     const facts::Body* first = nullptr;
@@ -24,6 +32,7 @@ using facts::Ref;
         if (first == nullptr) first = head.body;
         const bool same_kind = head.body->fields.index() == first->fields.index();
         if (!same_kind || head.body->about != first->about) return false;
+        if (!same_plate(head.body->fields, first->fields)) return false;
     }
     return first == nullptr || has_safe_side(first->fields);
 }

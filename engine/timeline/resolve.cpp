@@ -182,8 +182,13 @@ void collect_roots(const Journal& journal, const Fact& fact, std::vector<const F
     return correction != nullptr ? correction->replaces.id : fact.id;
 }
 
-[[nodiscard]] bool is_about(const facts::Body& body, base::Id aircraft) {
-    return std::find(body.about.begin(), body.about.end(), aircraft) != body.about.end();
+[[nodiscard]] bool is_about(const facts::Body& body, base::Id subject) {
+    if (std::find(body.about.begin(), body.about.end(), subject) != body.about.end()) return true;
+    const auto* work = std::get_if<facts::WorkDone>(&body.fields);
+    return work != nullptr &&
+           std::any_of(work->renews.begin(), work->renews.end(), [&](const auto& renewal) {
+               return renewal.item == subject;
+           });
 }
 
 /// A correction may move a record to another aircraft: it counts where its heads say, and where it

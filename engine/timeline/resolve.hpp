@@ -49,7 +49,7 @@ struct Record {
 [[nodiscard]] std::vector<base::Id> roots_of(const facts::Journal& journal,
                                              const facts::Fact& fact);
 
-/// Every record about an aircraft, in order of its first version.
+/// Every record about an aircraft or a part, in order of its first version.
 /// Units: none. Errors: none, a cycle of corrections is never reached. Source: our choice.
 [[nodiscard]] std::vector<Record> resolve(const facts::Journal& journal, base::Id aircraft);
 

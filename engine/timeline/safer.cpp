@@ -135,11 +135,57 @@ void join(facts::Permit& into, const facts::Permit& other) {
     into.until = least(into.until, other.until);
 }
 
-/// Earliest is safer where an interval starts here; a parked spell and a plan are safer starting
-/// late.
+/// The greater of two values; where one is missing the sum it feeds is not known.
+template <class T>
+[[nodiscard]] std::optional<T> greatest_known(const std::optional<T>& left,
+                                              const std::optional<T>& right) {
+    if (!left || !right) return std::nullopt;
+    return std::max(*left, *right);
+}
+
+void join(facts::PartAdded& into, const facts::PartAdded& other) {
+    into.tsn = greatest_known(into.tsn, other.tsn);
+    into.tso = greatest_known(into.tso, other.tso);
+    into.overhauls = greatest_known(into.overhauls, other.overhauls);
+    into.landings = greatest_known(into.landings, other.landings);
+    into.starts = greatest_known(into.starts, other.starts);
+    into.manufactured = least_anchor(into.manufactured, other.manufactured);
+    into.cured = least_anchor(into.cured, other.cured);
+    into.shipped = least_anchor(into.shipped, other.shipped);
+    into.condition = std::max(into.condition, other.condition);
+    into.history_unknown = into.history_unknown || other.history_unknown;
+    into.lent_until = least(into.lent_until, other.lent_until);
+}
+
+void join(facts::PartFitted& into, const facts::PartFitted& other) {
+    into.host_total = least(into.host_total, other.host_total);
+    into.tsn = greatest(into.tsn, other.tsn);
+    into.host_landings = least_anchor(into.host_landings, other.host_landings);
+    into.host_starts = least_anchor(into.host_starts, other.host_starts);
+}
+
+void join(facts::PartRemoved& into, const facts::PartRemoved& other) {
+    into.host_total = greatest(into.host_total, other.host_total);
+    into.host_landings = greatest_known(into.host_landings, other.host_landings);
+    into.host_starts = greatest_known(into.host_starts, other.host_starts);
+    into.condition = std::max(into.condition, other.condition);
+    into.temporarily = into.temporarily && other.temporarily;
+}
+
+void join(facts::PartMoved& into, const facts::PartMoved& other) {
+    into.return_by = least(into.return_by, other.return_by);
+}
+
+void join(facts::PartRebuilt& into, const facts::PartRebuilt& other) {
+    into.host_total = least(into.host_total, other.host_total);
+}
+
+/// Earliest is safer where an interval starts here; a parked spell, a permit and a shelf are safer
+/// starting late.
 [[nodiscard]] bool later_start_is_safer(const facts::Fields& fields) {
     return std::holds_alternative<facts::OutOfService>(fields) ||
-           std::holds_alternative<facts::Permit>(fields);
+           std::holds_alternative<facts::Permit>(fields) ||
+           std::holds_alternative<facts::PartRemoved>(fields);
 }
 
 /// Kinds that a withdrawal beside them undoes until answered: without them there is less life.
@@ -147,7 +193,9 @@ void join(facts::Permit& into, const facts::Permit& other) {
     return std::holds_alternative<facts::WorkDone>(fields) ||
            std::holds_alternative<facts::OutOfService>(fields) ||
            std::holds_alternative<facts::Permit>(fields) ||
-           std::holds_alternative<facts::Note>(fields);
+           std::holds_alternative<facts::Note>(fields) ||
+           std::holds_alternative<facts::PartRemoved>(fields) ||
+           std::holds_alternative<facts::PartRebuilt>(fields);
 }
 
 void join_bodies(Body& into, const Body& other) {

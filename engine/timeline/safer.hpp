@@ -23,6 +23,11 @@ namespace twoclocks::timeline {
 ///   usage planned   most hours a month
 ///   out of service  in service when one version takes it back; else the shortest spell
 ///   permit          none when one version takes it back; else the fewest hours, the shortest time
+///   part added      most hours and counts, earliest days, worst condition; a figure that one lacks
+///                   is unknown
+///   part fitted     lowest total of the host, earliest day; fitted even if one takes it back
+///   part removed    highest total of the host, latest day; still fitted when one takes it back
+///   part rebuilt    not done when one version takes it back; else the lowest total, earliest day
 ///   the others      have no safe side: the first version, and the record stays an open question
 /// Units: as fact.hpp. Errors: none. Source: our choice, remaining is never more than any one
 /// answer gives.

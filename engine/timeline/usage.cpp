@@ -110,26 +110,44 @@ void fold_reading(const Record& record,
     }
 }
 
-/// Totals that a work names. Of versions that disagree the highest on the earliest day stands for
+/// What a record says that the aircraft itself had: work, and fits and removals of its parts.
+struct Named {
+    std::optional<FlightTime> total;
+    std::optional<base::Count> landings;
+    std::optional<base::Count> starts;
+};
+
+[[nodiscard]] std::optional<Named> named_in(const facts::Body& body, base::Id aircraft) {
+    if (const auto* work = std::get_if<facts::WorkDone>(&body.fields))
+        return Named{work->total, work->landings, work->starts};
+    if (body.about.size() < 2 || body.about[1] != aircraft) return std::nullopt;
+    if (const auto* fitted = std::get_if<facts::PartFitted>(&body.fields))
+        return Named{fitted->host_total, fitted->host_landings, fitted->host_starts};
+    if (const auto* removed = std::get_if<facts::PartRemoved>(&body.fields))
+        return Named{removed->host_total, removed->host_landings, removed->host_starts};
+    return std::nullopt;
+}
+
+/// Totals that a record names. Of versions that disagree the highest on the earliest day stands for
 /// the
 /// aircraft, even where the work itself counts as not done.
-void fold_work_total(const Record& record,
-                     Date today,
-                     AircraftState& state,
-                     std::vector<Sample>& samples) {
+void fold_named_total(const Record& record,
+                      Date today,
+                      AircraftState& state,
+                      std::vector<Sample>& samples) {
     std::optional<FlightTime> total;
     Date on = today;
     for (const Head& head : record.heads) {
-        const auto* work =
-            head.body == nullptr ? nullptr : std::get_if<facts::WorkDone>(&head.body->fields);
-        if (work == nullptr || head.body->on > today) continue;
-        raise_to(state.landings, work->landings);
-        raise_to(state.starts, work->starts);
-        if (work->total) {
+        if (head.body == nullptr || head.body->on > today) continue;
+        const std::optional<Named> named = named_in(*head.body, state.id);
+        if (!named) continue;
+        raise_to(state.landings, named->landings);
+        raise_to(state.starts, named->starts);
+        if (named->total) {
             on = std::min(on, head.body->on);
-            state.recorded.push_back({head.body->on, *work->total, record.root});
+            state.recorded.push_back({head.body->on, *named->total, record.root});
         }
-        raise_to(total, work->total);
+        raise_to(total, named->total);
     }
     if (total) samples.push_back({{on, *total, record.root}, &record, false, !record.open});
 }
@@ -140,7 +158,7 @@ void fold_samples(const std::vector<Record>& records,
                   std::vector<Sample>& samples,
                   const std::vector<base::Id>& open) {
     for (const Record& record : records) {
-        fold_work_total(record, today, state, samples);
+        fold_named_total(record, today, state, samples);
         if (record.withdrawn) continue;
         if (const auto* reading = std::get_if<facts::Reading>(&record.in_use.fields)) {
             fold_reading(record, *reading, today, state, samples, open);

@@ -2,6 +2,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/views/record_limit.hpp"
+#include "engine/views/record_parts.hpp"
 
 namespace twoclocks::views {
 namespace {
@@ -79,6 +80,11 @@ struct What {
     Message operator()(const facts::Permit& f) const {
         return one_text(Word::record_permit, f.issuer);
     }
+
+    template <PartRecord Part>
+    Message operator()(const Part& f) const {
+        return part_what(f);
+    }
 };
 
 [[nodiscard]] Message why_or_blank(const std::string& why) {
@@ -116,6 +122,11 @@ struct Detail {
     Message operator()(const facts::OutOfService& f) const { return why_or_blank(f.why); }
 
     Message operator()(const facts::AircraftChanged& f) const { return why_or_blank(f.why); }
+
+    template <PartRecord Part>
+    Message operator()(const Part& f) const {
+        return part_detail(f);
+    }
 
     template <class Other>
     Message operator()(const Other&) const {
@@ -170,6 +181,12 @@ struct More {
         text(Word::record_route, f.route);
         if (f.hours) out.push_back({Word::record_permit_hours, {base::hours_left_arg(*f.hours)}});
         if (f.until) out.push_back({Word::record_permit_until, {base::day_arg(*f.until)}});
+    }
+
+    template <PartRecord Part>
+    void operator()(const Part& f) const {
+        for (Message& line : part_more(f))
+            out.push_back(std::move(line));
     }
 
     template <class Other>

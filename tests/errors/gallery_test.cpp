@@ -2,6 +2,7 @@
 // other.
 //   files/    what is refused, or kept and warned of, when a file is read, named by its code
 //   records/  records that are sound alone and do not add up, named by their code
+//   parts/    the same of parts
 // What a person types stands in the tables below.
 #include "catch_amalgamated.hpp"
 #include "tests/support/first_trouble.hpp"
@@ -17,6 +18,7 @@
 #include "engine/base/region.hpp"
 #include "engine/facts/parse.hpp"
 #include "engine/timeline/entry.hpp"
+#include "engine/timeline/parts.hpp"
 
 using namespace twoclocks;
 using support::day;
@@ -157,6 +159,7 @@ TEST_CASE("every file of the gallery is complained of by its own name, at its li
                                 Row{"tolerance_cap_alone", 2, "tolerance_cap_hours"},
                                 Row{"tolerance_not_allowed", 2, "tolerance_hours"},
                                 Row{"tolerance_without_source", 2, "tolerance_source"},
+                                Row{"rebuild_without_document", 2, "document"},
                                 Row{"word_newer", 2, "class"}};
     Codes tried;
     for (const Row& row : rows) {
@@ -190,6 +193,27 @@ TEST_CASE("every record of the gallery that does not add up says so, and nothing
         CHECK(base::name_of(caution.code) == code);
         CHECK(caution.fact == journal.in_order().back()->id);
         check_sentences({caution.code, caution.args, base::Severity::caution, 0, {}});
+    }
+}
+
+TEST_CASE("every part of the gallery that does not add up names its facts, and no other trouble",
+          "[errors][gallery]") {
+    for (const std::string& code : names_in("parts")) {
+        CAPTURE(code);
+        const facts::Journal journal =
+            support::journal_from(file_text("tests/errors/parts/" + code + ".jsonl"));
+        Codes found;
+        for (const auto& part : timeline::replay_parts(journal, day("2026-06-01"))) {
+            CHECK(part.questions.empty());
+            for (const timeline::PartProblem& problem : part.problems) {
+                found.insert(std::string{base::name_of(problem.code)});
+                CHECK_FALSE(problem.facts.empty());
+                for (const base::Id& fact : problem.facts)
+                    CHECK_FALSE(journal.with_id(fact).empty());
+                check_sentences({problem.code, problem.args, problem.severity, 0, {}});
+            }
+        }
+        CHECK(found == Codes{code});
     }
 }
 
@@ -236,6 +260,7 @@ TEST_CASE("a reading that cannot be is refused by its own name", "[errors][galle
 TEST_CASE("every code of the catalogue stands in the gallery", "[errors][gallery]") {
     Codes covered = names_in("files");
     covered.merge(names_in("records"));
+    covered.merge(names_in("parts"));
     for (const Typed& row : typed_hours)
         covered.insert(row.code);
     for (const Typed& row : typed_money)

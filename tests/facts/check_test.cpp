@@ -131,6 +131,12 @@ TEST_CASE("every kind names enough of what it is about", "[facts][check]") {
         Row{facts::Withdrawal{{id_of(1), 0}, "w"}, 1},
         Row{facts::Answer{{{id_of(1), 0}}, {}, {}}, 1},
         Row{facts::Permit{"Authority", {}, {}, base::hours(5), {}}, 2},
+        Row{facts::PartAdded{}, 1},
+        Row{facts::PartFitted{}, 2},
+        Row{facts::PartRemoved{}, 2},
+        Row{facts::PartScrapped{"Cut up"}, 1},
+        Row{facts::PartMoved{}, 1},
+        Row{facts::PartRebuilt{"RB 1", {}, {}, {}}, 1},
     };
     REQUIRE(rows.size() == std::variant_size_v<Fields>);
     for (std::size_t at = 0; at < rows.size(); ++at) {
@@ -155,4 +161,17 @@ TEST_CASE("a correction is checked with what it puts in place", "[facts][check]"
 TEST_CASE("an answer settles something", "[facts][check]") {
     CHECK(verdict(one, facts::Answer{{}, {}, {}}) == "answer_empty:settles");
     CHECK(verdict(one, facts::Answer{{{id_of(1), 0}}, {}, {}}) == "sound");
+}
+
+TEST_CASE("a rebuild names its document, and hours of parts are hours", "[facts][check]") {
+    CHECK(verdict(one, facts::PartRebuilt{}) == "rebuild_without_document:document");
+    facts::PartAdded added;
+    added.tsn = FlightTime{-1};
+    added.tso = most + FlightTime{1};
+    added.overhauls = Count{-1};
+    CHECK(verdict(one, added) == "hours_negative:tsn hours_absurd:tso count_absurd:overhauls");
+    facts::PartFitted fitted;
+    fitted.host_total = FlightTime{-1};
+    fitted.host_starts = Count{base::most_counts + 1};
+    CHECK(verdict(two, fitted) == "hours_negative:host_total count_absurd:host_starts");
 }

@@ -91,6 +91,11 @@ const good = {
   ]),
   correction: correction(instead('reading', { reads: 5 })),
   'correction to a newer kind': correction(instead('vibration', { peak: 1 })),
+  'part of unknown age': fact('part', { part_number: 'P-1', serial: '7', condition: 'unknown' }, [
+    id,
+  ]),
+  'condition of a newer version': fact('part_removed', { condition: 'singed' }),
+  'fit without a total': fact('part_fitted'),
   'answer that drops all': fact('answer', { settles: [id], keeps: [] }, [id]),
 };
 
@@ -144,6 +149,11 @@ const bad = {
   'a correction to a withdrawal': correction(instead('withdrawal', { withdraws: id, why: '' })),
   'a correction to a bad reading': correction(instead('reading', { reads: -1 })),
   'a correction to nothing': fact('correction', { replaces: id, why: '' }, [id]),
+  'a part without a serial': fact('part', { part_number: 'P-1', condition: 'unknown' }, [id]),
+  'a fit to nothing': fact('part_fitted', {}, [id]),
+  'a removal from nothing': fact('part_removed', { condition: 'unknown' }, [id]),
+  'a scrapped part without proof': fact('part_scrapped', {}, [id]),
+  'a rebuild without a document': fact('part_rebuilt', { document: '' }, [id]),
   'a list': [],
   'an empty value': null,
 };

@@ -19,7 +19,8 @@ constexpr const char* date_field = "date";
 
 /// What is copied off a plate is typed in capitals and corrected by nobody.
 [[nodiscard]] FieldKind kind_of(std::string_view key) {
-    return key == "registration" || key == "serial" ? FieldKind::code : FieldKind::text;
+    const bool on_a_plate = key == "registration" || key == "serial" || key == "part_number";
+    return on_a_plate ? FieldKind::code : FieldKind::text;
 }
 
 /// Walks the fields of a record and lays one out for each that a person can type.

@@ -84,7 +84,7 @@ Word label_of(std::string_view key) {
     for (const Row& row : rows) {
         if (row.key == key) return row.label;
     }
-    return Word::field_other;
+    return part_field_label(key);
 }
 
 std::vector<Word> option_words(facts::LimitClass) {
