@@ -68,6 +68,39 @@ template <class Kind>
     return (renews ? latest_day(*event.record) : event.on) > today;
 }
 
+/// Papers and fits whose day is disputed count on every day that a version names: whichever is
+/// right, the part has no fewer hours.
+void repeat_disputed(const PartEvent& event, Date today, std::vector<PartEvent>& out) {
+    const bool repeats =
+        as<facts::PartAdded>(event) != nullptr || as<facts::PartFitted>(event) != nullptr;
+    std::vector<Date> days{event.on};
+    for (const Head& head : event.record->heads) {
+        if (!repeats || head.body == nullptr || head.body->on > today) continue;
+        if (std::find(days.begin(), days.end(), head.body->on) != days.end()) continue;
+        days.push_back(head.body->on);
+        PartEvent again = event;
+        again.on = head.body->on;
+        out.push_back(again);
+    }
+}
+
+/// A removal whose day is disputed, with something else on the days between, has not happened yet.
+void drop_disputed(std::vector<PartEvent>& events) {
+    const std::vector<PartEvent> all = events;
+    const auto is_unclear = [&](const PartEvent& event) {
+        if (as<facts::PartRemoved>(event) == nullptr || !event.record->open) return false;
+        Date earliest = event.on;
+        for (const Head& head : event.record->heads) {
+            if (head.body != nullptr) earliest = std::min(earliest, head.body->on);
+        }
+        return std::any_of(all.begin(), all.end(), [&](const PartEvent& other) {
+            return other.record != event.record && earliest < event.on && other.on >= earliest &&
+                   other.on <= event.on;
+        });
+    };
+    events.erase(std::remove_if(events.begin(), events.end(), is_unclear), events.end());
+}
+
 void fold_identity(const PartEvent& event, PartState& part) {
     const auto* added = as<facts::PartAdded>(event);
     if (added == nullptr) return;
@@ -201,6 +234,7 @@ std::vector<PartEvent> part_events(const std::vector<Record>& records,
         // The figures of its papers are as old as the part: they count, whatever their day.
         const bool counts = as<facts::PartAdded>(*event) != nullptr || !lies_ahead(*event, today);
         (counts ? out : ahead).push_back(*event);
+        if (counts) repeat_disputed(*event, today, out);
     }
     for (const PartEvent& event : ahead) {
         part.problems.push_back(
@@ -209,6 +243,7 @@ std::vector<PartEvent> part_events(const std::vector<Record>& records,
              base::Severity::caution,
              {event.record->root}});
     }
+    drop_disputed(out);
     order_events(out);
     doubt_early(out, part);
     return out;

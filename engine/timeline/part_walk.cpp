@@ -41,6 +41,8 @@ void Walk::go(const std::vector<PartEvent>& events) {
 
 void Walk::happen(const PartEvent& event, const facts::PartFitted& fitted) {
     const Id fact = event.record->root;
+    OpenSpell* same = on_host(event.host);
+    if (same != nullptr && part_.spells[same->spell].fit == fact) return;
     if (part_.scrapped_on) {
         doubt(Trouble::part_scrapped_fitted,
               {base::day_arg(*part_.scrapped_on), base::day_arg(event.on)},
@@ -52,7 +54,7 @@ void Walk::happen(const PartEvent& event, const facts::PartFitted& fitted) {
               {base::day_arg(spell.from), base::day_arg(event.on)},
               {spell.fit, fact});
     }
-    if (OpenSpell* same = on_host(event.host)) {
+    if (same != nullptr) {
         // Two people recorded one fit: the hours of one of them count.
         part_.spells[same->spell].position = fitted.position;
         return;
@@ -116,6 +118,8 @@ void Walk::tell_card(const PartEvent& event, const facts::PartFitted& fitted) {
     if (!fitted.tsn) return;
     const bool lacks = one_lacks<facts::PartFitted>(
         *event.record, [](const auto& one) { return one.tsn.has_value(); });
+    // What it flew elsewhere counts since overhaul too; of a disputed start nobody knows how much.
+    if (!part_.tsn && !part_.questions.empty()) part_.tso.reset();
     if (lacks && !part_.tsn) return;
     clock_.tell_tsn(*fitted.tsn, false, event.on, event.record->root);
 }

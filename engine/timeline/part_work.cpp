@@ -17,7 +17,12 @@ constexpr std::array all_clocks{
 
 void Walk::happen(const PartEvent& event, const facts::PartAdded& added) {
     const bool estimated = count_to(event, std::nullopt, true);
-    if (added.tsn) clock_.tell_tsn(*added.tsn, estimated, event.on, event.record->root);
+    // A figure that one version lacks is unknown on every day that a version names.
+    if (event.record->open && !added.tsn) part_.tsn.reset();
+    if (event.record->open && !added.tso) part_.tso.reset();
+    const bool is_lower = event.record->open && added.tsn && part_.tsn && *added.tsn < *part_.tsn;
+    if (added.tsn && !is_lower)
+        clock_.tell_tsn(*added.tsn, estimated, event.on, event.record->root);
     if (added.tso) {
         part_.tso = part_.tso ? std::max(*part_.tso, *added.tso) : *added.tso;
         part_.tso_estimated = part_.tso_estimated || estimated;

@@ -54,7 +54,7 @@ TEST_CASE("an answer closes its question: what it drops is no side of any",
           "[properties][answer]") {
     std::int32_t given = 0;
     for (std::uint64_t seed = 1; seed <= cases; ++seed) {
-        const RandomJournal random{seed, {16, seed % 2 == 0, true, true}};
+        const RandomJournal random{seed, {16, seed % 2 == 0, true, true, false}};
         Journal journal = random.all();
         support::Random choice{seed};
         support::Pen judge{"judge", 1'800'000'000'000};
@@ -83,7 +83,7 @@ TEST_CASE("whoever answers by one rule comes to an end", "[properties][answer]")
     constexpr std::int32_t most_rounds = 60;
     std::int32_t closed = 0;
     for (std::uint64_t seed = 1; seed <= cases; ++seed) {
-        const RandomJournal random{seed, {16, seed % 2 == 0, true, true}};
+        const RandomJournal random{seed, {16, seed % 2 == 0, true, true, false}};
         Journal journal = random.all();
         support::Pen judge{"judge", 1'800'000'000'000};
         std::int32_t round = 0;
@@ -110,7 +110,7 @@ TEST_CASE("what two devices wrote alike is one record, in any order and any batc
           "[properties][agree]") {
     std::int32_t compared = 0;
     for (std::uint64_t seed = 1; seed <= cases; ++seed) {
-        const RandomJournal random{seed, {8, false, false, false}};
+        const RandomJournal random{seed, {8, false, false, false, false}};
         const Journal all = random.all();
         const AircraftState state = timeline::replay(all, random.aircraft(), random_today);
         // Every correction and withdrawal in force, written once more on a fourth device.

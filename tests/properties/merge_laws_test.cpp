@@ -1,6 +1,7 @@
 // Merge is set union: laws that hold for any three journals.
 #include "catch_amalgamated.hpp"
 #include "tests/support/random_journal.hpp"
+#include "tests/support/told_part.hpp"
 
 #include <algorithm>
 #include <string>
@@ -23,13 +24,15 @@ namespace {
 constexpr std::uint64_t cases = 1000;
 constexpr std::uint64_t cases_with_views = 250;
 
-/// All that is shown of the aircraft: state, figures, whys, questions and history.
+/// All that is shown of the aircraft: state, figures, whys, questions and history; and its parts.
 std::string shown(const Journal& journal, base::Id aircraft) {
     const views::Assessed assessed =
         views::assess(timeline::replay(journal, aircraft, random_today), random_today);
     std::string out;
     facts::print_json(views::to_json(views::make_aircraft_view(assessed), {}), out);
     facts::print_json(views::to_json(views::make_history_view(journal, aircraft, {}), {}), out);
+    for (const timeline::PartState& part : timeline::replay_parts(journal, random_today))
+        out += '\n' + support::told(part);
     return out;
 }
 

@@ -62,6 +62,10 @@ void RandomJournal::write_base() {
         items_.push_back(facts.back().id);
         facts.push_back(pen.write(start, {aircraft_, items_.back()}, random_limit()));
     }
+    if (mix_.parts) {
+        for (Fact& part : new_parts())
+            facts.push_back(std::move(part));
+    }
     devices_.fill(journal_of(facts));
 }
 
@@ -88,7 +92,7 @@ void RandomJournal::write_new(std::size_t device) {
     Pen& pen = pens_[device];
     const auto meter =
         static_cast<std::size_t>(random_.between(0, static_cast<std::int64_t>(meters_.size()) - 1));
-    switch (random_.between(0, 11)) {
+    switch (random_.between(0, mix_.parts ? 15 : 11)) {
         case 0:
             meters_.push_back({});
             offsets_.push_back(true_total(on));
@@ -112,6 +116,12 @@ void RandomJournal::write_new(std::size_t device) {
             break;
         case 5:
             devices_[device].add(pen.write(on, {aircraft_}, new_fields(on)));
+            break;
+        case 12:
+        case 13:
+        case 14:
+        case 15:
+            devices_[device].add(part_fact(pen, on));
             break;
         default:
             devices_[device].add(
@@ -163,10 +173,11 @@ Fields RandomJournal::new_fields(Date on) {
 Body RandomJournal::varied(const Body& body) {
     Body out = body;
     if (random_.once_in(3)) out.on = random_day();
+    if (vary_part(out)) return out;
     if (auto* reading = std::get_if<facts::Reading>(&out.fields)) {
         *reading = this->reading(out.on, out.about.back());
     } else if (auto* done = std::get_if<facts::WorkDone>(&out.fields)) {
-        *done = work(out.on);
+        if (out.about.front() == aircraft_) *done = work(out.on);
     } else if (auto* limit = std::get_if<facts::LimitSet>(&out.fields)) {
         *limit = random_limit();
     } else if (auto* meter = std::get_if<facts::MeterFitted>(&out.fields)) {

@@ -1,11 +1,14 @@
 // Three devices that write about one aircraft, at random: readings, work, limits, meters, plans,
-// spells, notes, corrections, withdrawals, answers, one id used twice, and now and then a merge.
+// spells, notes, parts, corrections, withdrawals, answers, one id used twice, and now and then a
+// merge.
 #pragma once
 
 #include "tests/support/pen.hpp"
 #include "tests/support/random.hpp"
 
 #include <array>
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "engine/facts/journal.hpp"
@@ -20,6 +23,7 @@ struct Mix {
     bool strangers{true};     // kinds of a newer version, and names that disagree
     bool answers{true};       // answers to nothing in particular
     bool stray_totals{true};  // readings that are wrong, so that meters fall and jump
+    bool parts{true};         // parts that go on and off
 };
 
 class RandomJournal {
@@ -31,6 +35,8 @@ class RandomJournal {
     [[nodiscard]] facts::Journal all() const;
 
     [[nodiscard]] base::Id aircraft() const { return aircraft_; }
+
+    [[nodiscard]] const std::vector<base::Id>& parts() const { return parts_; }
 
     [[nodiscard]] base::Id meter() const { return meters_.front(); }
 
@@ -48,6 +54,14 @@ class RandomJournal {
     [[nodiscard]] base::Date random_day();
     [[nodiscard]] const facts::Fact& any_fact(std::size_t device);
     [[nodiscard]] std::int64_t stray();
+    [[nodiscard]] std::vector<facts::Fact> new_parts();
+    [[nodiscard]] facts::PartAdded papers(const std::string& serial);
+    [[nodiscard]] base::Id any_host(std::size_t part);
+    [[nodiscard]] std::optional<base::FlightTime> host_total(base::Id host, base::Date on);
+    [[nodiscard]] facts::PartFitted fit(base::Id host, base::Date on);
+    [[nodiscard]] facts::PartRemoved removal(base::Id host, base::Date on);
+    [[nodiscard]] facts::Fact part_fact(Pen& pen, base::Date on);
+    [[nodiscard]] bool vary_part(facts::Body& body);
 
     Random random_;
     Mix mix_;
@@ -57,6 +71,7 @@ class RandomJournal {
     std::vector<base::Id> meters_;
     std::vector<std::int64_t> offsets_;  // tenths, one a meter
     std::vector<base::Id> items_;
+    std::vector<base::Id> parts_;
 };
 
 }  // namespace twoclocks::support

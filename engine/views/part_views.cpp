@@ -1,0 +1,147 @@
+#include "engine/views/part_views.hpp"
+
+#include <algorithm>
+
+#include "engine/base/message_args.hpp"
+#include "engine/views/make_views.hpp"
+#include "engine/views/record_parts.hpp"
+
+namespace twoclocks::views {
+namespace {
+
+using base::Message;
+using base::Word;
+using facts::Journal;
+using timeline::PartSpell;
+using timeline::PartState;
+using timeline::Whereabouts;
+
+[[nodiscard]] Message one_text(Word word, const std::string& text) {
+    return {word, {base::text_arg(text)}};
+}
+
+[[nodiscard]] Message text_or(Word with, const std::string& text, Word without) {
+    return text.empty() ? Message{without, {}} : one_text(with, text);
+}
+
+/// The latest version of a record, as far as it is not taken back; for names only.
+template <class Kind>
+[[nodiscard]] std::optional<Kind> named(const Journal& journal, base::Id id) {
+    for (const timeline::Record& record : timeline::resolve(journal, id)) {
+        const auto* fields = std::get_if<Kind>(&record.in_use.fields);
+        if (record.root == id && fields != nullptr) return *fields;
+    }
+    return std::nullopt;
+}
+
+/// Its registration on the last day that one was recorded, or the name and serial of a part.
+[[nodiscard]] std::string name_of_host(const Journal& journal, base::Id host) {
+    if (const auto part = named<facts::PartAdded>(journal, host))
+        return (part->name.empty() ? part->part_number : part->name) + ' ' + part->serial;
+    const auto aircraft = named<facts::AircraftAdded>(journal, host);
+    return aircraft ? aircraft->registration : std::string{};
+}
+
+[[nodiscard]] Message days_of(const PartSpell& spell) {
+    if (!spell.until) return {Word::part_spell_open, {base::day_arg(spell.from)}};
+    return {Word::part_spell, {base::day_arg(spell.from), base::day_arg(*spell.until)}};
+}
+
+[[nodiscard]] Message gained_by(const PartSpell& spell) {
+    if (!spell.gained) return {Word::part_gained_none, {}};
+    const bool estimated = spell.from_estimated || spell.to_estimated;
+    return {estimated ? Word::part_gained_estimate : Word::part_gained,
+            {base::hours_used_arg(*spell.gained)}};
+}
+
+[[nodiscard]] PartHistoryRow row_of(const Journal& journal, const PartSpell& spell) {
+    PartHistoryRow row;
+    row.host = spell.host;
+    if (!spell.host_is_part) row.aircraft = spell.host;
+    row.from = spell.from;
+    row.until = spell.until;
+    row.days = days_of(spell);
+    row.host_name =
+        text_or(Word::as_told, name_of_host(journal, spell.host), Word::part_host_missing);
+    row.position = text_or(Word::as_told, spell.position, Word::blank);
+    row.gained = gained_by(spell);
+    row.estimated = spell.from_estimated || spell.to_estimated;
+    row.keeps_status = spell.keeps_status;
+    row.facts.push_back(spell.fit);
+    if (!spell.removal.empty()) row.facts.push_back(spell.removal);
+    return row;
+}
+
+[[nodiscard]] Message where(const Journal& journal, const PartState& part) {
+    switch (part.whereabouts) {
+        case Whereabouts::shelf:
+            return text_or(Word::part_on_shelf_at, part.place, Word::part_on_shelf);
+        case Whereabouts::lent:
+            return one_text(Word::part_lent_to, part.lent_to);
+        case Whereabouts::scrapped:
+            return {Word::part_scrapped_on, {base::day_arg(*part.scrapped_on)}};
+        case Whereabouts::fitted:
+            break;
+    }
+    const std::string host = name_of_host(journal, part.host);
+    const base::Arg on =
+        host.empty() ? base::word_arg(Word::part_host_missing) : base::text_arg(host);
+    if (part.position.empty()) return {Word::part_fitted_now, {on}};
+    return {Word::part_fitted_now_at, {on, base::text_arg(part.position)}};
+}
+
+[[nodiscard]] Message hours_since(const std::optional<base::FlightTime>& time,
+                                  bool estimated,
+                                  Word certain,
+                                  Word estimate,
+                                  Word none) {
+    if (!time) return {none, {}};
+    return {estimated ? estimate : certain, {base::hours_used_arg(*time)}};
+}
+
+void take_troubles(const PartState& part, PartHistoryView& view) {
+    for (const timeline::PartProblem& problem : part.problems) {
+        view.troubles.push_back({problem.code, problem.args, problem.severity, 0, {}});
+        view.trouble_facts.push_back(problem.facts);
+    }
+}
+
+}  // namespace
+
+PartHistoryView part_history(const Journal& journal, const PartState& part) {
+    PartHistoryView view;
+    view.part = part.id;
+    const std::string& name = part.name.empty() ? part.part_number : part.name;
+    view.name = {Word::part_named, {base::text_arg(name), base::text_arg(part.serial)}};
+    view.part_number = one_text(Word::as_told, part.part_number);
+    view.where = where(journal, part);
+    view.since_new = hours_since(part.tsn,
+                                 part.tsn_estimated,
+                                 Word::part_since_new,
+                                 Word::part_since_new_estimate,
+                                 Word::part_since_new_none);
+    view.since_overhaul = hours_since(part.tso,
+                                      part.tso_estimated,
+                                      Word::part_since_overhaul,
+                                      Word::part_since_overhaul_estimate,
+                                      Word::part_since_overhaul_none);
+    view.condition = {condition_word(part.condition), {}};
+    view.history_unknown = part.history_unknown;
+    view.unknown = part.unknown_records > 0 ||
+                   std::any_of(part.questions.begin(),
+                               part.questions.end(),
+                               [](const auto& question) { return question.no_safe_side; });
+    for (auto spell = part.spells.rbegin(); spell != part.spells.rend(); ++spell)
+        view.rows.push_back(row_of(journal, *spell));
+    timeline::AircraftState asked;
+    asked.questions = part.questions;
+    view.questions = make_questions(asked);
+    take_troubles(part, view);
+    return view;
+}
+
+PartHistoryView part_history(const Journal& journal, base::Id part, base::Date today) {
+    return part_history(journal, timeline::replay_part(journal, part, today));
+}
+
+}  // namespace twoclocks::views

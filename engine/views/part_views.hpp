@@ -1,0 +1,52 @@
+// Parts for people: the history of one serial across aircraft, and the list of parts.
+#pragma once
+
+#include "engine/timeline/parts.hpp"
+#include "engine/views/views.hpp"
+
+namespace twoclocks::views {
+
+/// A part on one host, newest first in its history.
+struct PartHistoryRow {
+    base::Id host;
+    base::Id aircraft;  // the host, or empty when the host is a part
+    base::Date from;
+    std::optional<base::Date> until;
+    base::Message days;       // "3 May 2026 to 1 Jun 2026", "Since 3 May 2026"
+    base::Message host_name;  // registration, or name and serial of the part it is in
+    base::Message position;   // blank when not recorded
+    base::Message gained;     // "70.0 h", "about 70.0 h, an estimate", "hours unknown"
+    bool estimated{false};
+    bool keeps_status{false};
+    std::vector<base::Id> facts;  // the fit, and the removal
+};
+
+/// Everything about one serial.
+struct PartHistoryView {
+    base::Id part;
+    base::Message name;  // "Main gearbox, serial 7"
+    base::Message part_number;
+    base::Message where;  // "Fitted to ISLE-1: main"
+    base::Message since_new;
+    base::Message since_overhaul;
+    base::Message condition;
+    bool history_unknown{false};
+    bool unknown{false};  // a question without a safe side, or a record of a newer version
+    std::vector<PartHistoryRow> rows;
+    std::vector<QuestionView> questions;
+    std::vector<base::Problem> troubles;
+    std::vector<std::vector<base::Id>> trouble_facts;  // for each trouble, the records it names
+};
+
+/// The full history of one serial, across aircraft.
+/// Units: as views.hpp. Errors: none. Source: our choice.
+[[nodiscard]] PartHistoryView part_history(const facts::Journal& journal,
+                                           base::Id part,
+                                           base::Date today);
+
+/// The same of a part that has been worked out already.
+/// Units: as views.hpp. Errors: none. Source: our choice.
+[[nodiscard]] PartHistoryView part_history(const facts::Journal& journal,
+                                           const timeline::PartState& part);
+
+}  // namespace twoclocks::views

@@ -1,0 +1,91 @@
+#include "catch_amalgamated.hpp"
+#include "tests/support/stores.hpp"
+
+#include "engine/base/region.hpp"
+#include "engine/views/part_views.hpp"
+#include "engine/views/record.hpp"
+
+using namespace twoclocks;
+using facts::Fact;
+using support::day;
+using support::Stores;
+using views::PartHistoryView;
+using Ids = std::vector<base::Id>;
+
+namespace {
+
+std::string said(const base::Message& message) {
+    return base::say(message, {});
+}
+
+}  // namespace
+
+TEST_CASE("the history of a serial lists every host, newest first", "[views][parts]") {
+    Stores s;
+    const Fact on = s.fit(s.gearbox, s.first, "2024-01-10", 10'200);
+    const Fact off = s.remove(s.gearbox, s.first, "2024-03-01", 11'000);
+    const Fact again = s.fit(s.gearbox, s.second, "2024-04-01", -1);
+    const PartHistoryView view = views::part_history(s.journal, s.gearbox.id, s.today);
+    CHECK(said(view.name) == "Main gearbox, serial 7");
+    CHECK(said(view.where) == "Fitted to ISLE-2: Main");
+    CHECK(said(view.since_new) == "About 450.0 h since new, an estimate");
+    CHECK(said(view.since_overhaul) == "About 250.0 h since overhaul, an estimate");
+    REQUIRE(view.rows.size() == 2);
+    CHECK(said(view.rows[0].host_name) == "ISLE-2");
+    CHECK(said(view.rows[0].days) == "Since 1 Apr 2024");
+    CHECK(said(view.rows[0].gained) == "about 70.0 h, an estimate");
+    CHECK(view.rows[0].facts == Ids{again.id});
+    CHECK(said(view.rows[1].host_name) == "ISLE-1");
+    CHECK(said(view.rows[1].position) == "Main");
+    CHECK(said(view.rows[1].days) == "10 Jan 2024 to 1 Mar 2024");
+    CHECK(said(view.rows[1].gained) == "80.0 h");
+    CHECK(view.rows[1].facts == Ids{on.id, off.id});
+    CHECK(view.troubles.empty());
+    CHECK_FALSE(view.unknown);
+}
+
+TEST_CASE("the history says where a part is that is on no aircraft", "[views][parts]") {
+    Stores s;
+    CHECK(said(views::part_history(s.journal, s.gearbox.id, s.today).where) == "On the shelf");
+    s.keep(s.ann.write(
+        day("2024-02-01"), {s.gearbox.id}, facts::PartMoved{"Shelf 3", {}, {}, {}, {}}));
+    CHECK(said(views::part_history(s.journal, s.gearbox.id, s.today).where) ==
+          "On the shelf: Shelf 3");
+    s.keep(s.ann.write(day("2024-02-02"), {s.gearbox.id}, facts::PartMoved{{}, {}, "Ben", {}, {}}));
+    CHECK(said(views::part_history(s.journal, s.gearbox.id, s.today).where) == "Lent to Ben");
+    s.keep(s.ann.write(day("2024-02-03"), {s.gearbox.id}, facts::PartScrapped{"Cut in two"}));
+    CHECK(said(views::part_history(s.journal, s.gearbox.id, s.today).where) ==
+          "Scrapped on 3 Feb 2024");
+}
+
+TEST_CASE("the history names the records of a trouble, and what nobody knows", "[views][parts]") {
+    Stores s;
+    const Fact inside = s.add(Stores::plate("8"));
+    s.fit(inside, s.gearbox.id, "2024-02-01", 3'000);
+    const Fact lost = s.fit(inside, support::id_of(77), "2024-02-02", 0);
+    const PartHistoryView view = views::part_history(s.journal, inside.id, s.today);
+    REQUIRE(view.rows.size() == 2);
+    CHECK(said(view.rows[0].host_name) == "something not recorded");
+    CHECK(said(view.rows[0].gained) == "hours unknown");
+    CHECK(said(view.rows[1].host_name) == "Main gearbox 7");
+    CHECK(view.rows[1].aircraft.empty());
+    CHECK(said(view.since_new) == "Time since new unknown");
+    REQUIRE(view.troubles.size() == 2);
+    CHECK(view.trouble_facts[1] == Ids{lost.id});
+}
+
+TEST_CASE("records of parts are told in words", "[views][parts]") {
+    Stores s;
+    const Fact fit = s.fit(s.gearbox, s.first, "2024-01-10", 10'200);
+    const Fact off = s.remove(s.gearbox, s.first, "2024-03-01", -1, true);
+    CHECK(said(views::record_what(s.gearbox.body)) == "Part added: Main gearbox");
+    CHECK(said(views::record_detail(s.gearbox.body)) == "number GB-1, serial 7");
+    CHECK(said(views::record_what(fit.body)) == "Part fitted: Main");
+    CHECK(said(views::record_detail(fit.body)) == "at 1,020.0 h of what it is fitted to");
+    CHECK(said(views::record_what(off.body)) == "Part taken off for a time");
+    CHECK(said(views::record_detail(off.body)) == "hours of what it is fitted to not given");
+    std::string lines;
+    for (const base::Message& line : views::record_lines(s.gearbox))
+        lines += said(line) + '/';
+    CHECK(lines.find("300.0 h since new/100.0 h since overhaul/Overhauls 1/") != std::string::npos);
+}
