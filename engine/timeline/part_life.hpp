@@ -22,6 +22,9 @@ class Walk {
 
     void happen(const PartEvent& event, const facts::PartAdded& added);
 
+    /// Papers whose day is disputed, on another of its days: what is known may rise and no more.
+    void repeat_papers(const PartEvent& event, const facts::PartAdded& added);
+
     void happen(const PartEvent& event, const facts::PartFitted& fitted);
 
     [[nodiscard]] OpenSpell begin(const PartEvent& event, const facts::PartFitted& fitted);
@@ -78,6 +81,8 @@ class Walk {
     PartClock clock_;
     std::vector<OpenSpell> open_;
     base::Id scrapped_by_;
+    bool papers_told_{false};
+    bool start_is_disputed_{false};  // some version knows more hours than the others count
 };
 
 }  // namespace twoclocks::timeline

@@ -35,6 +35,10 @@ void Walk::go(const std::vector<PartEvent>& events) {
     }
     while (!open_.empty())
         run_on(open_.front());
+    if (start_is_disputed_) {
+        part_.tsn.reset();
+        part_.tso.reset();
+    }
     clock_.finish(events.empty() ? today_ : events.front().on);
     settle_place();
 }
@@ -118,9 +122,12 @@ void Walk::tell_card(const PartEvent& event, const facts::PartFitted& fitted) {
     if (!fitted.tsn) return;
     const bool lacks = one_lacks<facts::PartFitted>(
         *event.record, [](const auto& one) { return one.tsn.has_value(); });
-    // What it flew elsewhere counts since overhaul too; of a disputed start nobody knows how much.
-    if (!part_.tsn && !part_.questions.empty()) part_.tso.reset();
-    if (lacks && !part_.tsn) return;
+    // What it flew elsewhere counts since overhaul too; while records disagree, that is unknown.
+    if (!part_.questions.empty()) part_.tso.reset();
+    if ((lacks || !part_.questions.empty()) && !part_.tsn) {
+        start_is_disputed_ = true;
+        return;
+    }
     clock_.tell_tsn(*fitted.tsn, false, event.on, event.record->root);
 }
 

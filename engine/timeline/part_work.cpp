@@ -17,19 +17,34 @@ constexpr std::array all_clocks{
 
 void Walk::happen(const PartEvent& event, const facts::PartAdded& added) {
     const bool estimated = count_to(event, std::nullopt, true);
-    // A figure that one version lacks is unknown on every day that a version names.
+    forget_counts();
+    if (event.record->open && papers_told_) {
+        repeat_papers(event, added);
+        return;
+    }
+    papers_told_ = true;
+    // A figure that one version lacks is unknown.
     if (event.record->open && !added.tsn) part_.tsn.reset();
     if (event.record->open && !added.tso) part_.tso.reset();
-    const bool is_lower = event.record->open && added.tsn && part_.tsn && *added.tsn < *part_.tsn;
-    if (added.tsn && !is_lower)
-        clock_.tell_tsn(*added.tsn, estimated, event.on, event.record->root);
+    const std::optional<FlightTime> before = part_.tso;
+    if (added.tsn) clock_.tell_tsn(*added.tsn, estimated, event.on, event.record->root);
     if (added.tso) {
-        part_.tso = part_.tso ? std::max(*part_.tso, *added.tso) : *added.tso;
+        part_.tso = before ? std::max(*before, *added.tso) : *added.tso;
         part_.tso_estimated = part_.tso_estimated || estimated;
     }
     part_.landings = added.landings;
     part_.starts = added.starts;
-    forget_counts();
+}
+
+void Walk::repeat_papers(const PartEvent& event, const facts::PartAdded& added) {
+    const std::optional<FlightTime> before = part_.tso;
+    if (!added.tsn) part_.tsn.reset();
+    if (part_.tsn && *added.tsn > *part_.tsn)
+        clock_.tell_tsn(*added.tsn, part_.tsn_estimated, event.on, event.record->root);
+    if (!added.tso) part_.tso.reset();
+    if (part_.tso) part_.tso = std::max(*before, *added.tso);
+    part_.landings.reset();
+    part_.starts.reset();
 }
 
 void Walk::happen(const PartEvent& event, const facts::PartScrapped& scrapped) {

@@ -157,7 +157,7 @@ TEST_CASE("the order in which facts of parts came in does not matter", "[propert
 TEST_CASE("an unanswered disagreement never gives a part fewer hours than any answer",
           "[properties][parts][disagreement]") {
     std::int64_t compared = 0;
-    for (std::uint64_t seed = 1; seed <= 4 * cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= 12 * cases; ++seed) {
         const RandomJournal random{seed, {12, false, false, false}};
         const Journal journal = random.all();
         for (const base::Id& id : random.parts()) {
@@ -175,7 +175,7 @@ TEST_CASE("an unanswered disagreement never gives a part fewer hours than any an
                     if (open.scrapped_on) continue;  // promises nothing
                     if (open.tsn && settled.tsn) REQUIRE(*open.tsn >= *settled.tsn);
                     if (open.tso && settled.tso) REQUIRE(*open.tso >= *settled.tso);
-                    ++compared;
+                    compared += open.tsn && settled.tsn && !open.spells.empty() ? 1 : 0;
                 }
             }
         }
