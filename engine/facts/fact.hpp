@@ -4,7 +4,8 @@
 // takes it
 // back and says why. What a fact is about stands in `about`: the aircraft first, then the meter or
 // item.
-// The id of an aircraft, a meter or an item is the id of the fact that added it.
+// The id of an aircraft, a meter, an item or a part is the id of the fact that added it. A fact
+// about a part names the part first, then what it is fitted to; work names the aircraft first.
 #pragma once
 
 #include <cstdint>

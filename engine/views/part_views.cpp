@@ -42,9 +42,47 @@ template <class Kind>
     return aircraft ? aircraft->registration : std::string{};
 }
 
-[[nodiscard]] Message days_of(const PartSpell& spell) {
-    if (!spell.until) return {Word::part_spell_open, {base::day_arg(spell.from)}};
-    return {Word::part_spell, {base::day_arg(spell.from), base::day_arg(*spell.until)}};
+[[nodiscard]] Message host_name(const Journal& journal, base::Id host) {
+    return text_or(Word::as_told, name_of_host(journal, host), Word::part_host_missing);
+}
+
+[[nodiscard]] Message days_of(base::Date from, const std::optional<base::Date>& until) {
+    if (!until) return {Word::part_spell_open, {base::day_arg(from)}};
+    return {Word::part_spell, {base::day_arg(from), base::day_arg(*until)}};
+}
+
+/// Days in both of two stretches; nothing when they do not meet.
+struct Stretch {
+    base::Date from;
+    std::optional<base::Date> until;
+};
+
+[[nodiscard]] std::optional<Stretch> shared(const Stretch& one, const Stretch& other) {
+    Stretch out{std::max(one.from, other.from), one.until};
+    if (other.until && (!out.until || *other.until < *out.until)) out.until = other.until;
+    if (out.until && *out.until <= out.from) return std::nullopt;
+    return out;
+}
+
+/// Where an assembly was while a part was in it, through every assembly that it was in itself.
+void add_aboard(const Journal& journal,
+                base::Id assembly,
+                const Stretch& inside,
+                base::Date today,
+                std::vector<Aboard>& out) {
+    for (const PartSpell& spell : timeline::replay_part(journal, assembly, today).spells) {
+        const auto both = shared({spell.from, spell.until}, inside);
+        if (!both) continue;
+        if (spell.host_is_part) {
+            add_aboard(journal, spell.host, *both, today, out);
+        } else {
+            out.push_back({spell.host,
+                           both->from,
+                           both->until,
+                           host_name(journal, spell.host),
+                           days_of(both->from, both->until)});
+        }
+    }
 }
 
 [[nodiscard]] Message gained_by(const PartSpell& spell) {
@@ -54,19 +92,22 @@ template <class Kind>
             {base::hours_used_arg(*spell.gained)}};
 }
 
-[[nodiscard]] PartHistoryRow row_of(const Journal& journal, const PartSpell& spell) {
+[[nodiscard]] PartHistoryRow row_of(const Journal& journal,
+                                    const PartSpell& spell,
+                                    base::Date today) {
     PartHistoryRow row;
     row.host = spell.host;
     if (!spell.host_is_part) row.aircraft = spell.host;
     row.from = spell.from;
     row.until = spell.until;
-    row.days = days_of(spell);
-    row.host_name =
-        text_or(Word::as_told, name_of_host(journal, spell.host), Word::part_host_missing);
+    row.days = days_of(spell.from, spell.until);
+    row.host_name = host_name(journal, spell.host);
     row.position = text_or(Word::as_told, spell.position, Word::blank);
     row.gained = gained_by(spell);
     row.estimated = spell.from_estimated || spell.to_estimated;
     row.keeps_status = spell.keeps_status;
+    if (spell.host_is_part)
+        add_aboard(journal, spell.host, {spell.from, spell.until}, today, row.aboard);
     row.facts.push_back(spell.fit);
     if (!spell.removal.empty()) row.facts.push_back(spell.removal);
     return row;
@@ -108,7 +149,7 @@ void take_troubles(const PartState& part, PartHistoryView& view) {
 
 }  // namespace
 
-PartHistoryView part_history(const Journal& journal, const PartState& part) {
+PartHistoryView part_history(const Journal& journal, const PartState& part, base::Date today) {
     PartHistoryView view;
     view.part = part.id;
     const std::string& name = part.name.empty() ? part.part_number : part.name;
@@ -132,7 +173,7 @@ PartHistoryView part_history(const Journal& journal, const PartState& part) {
                                part.questions.end(),
                                [](const auto& question) { return question.no_safe_side; });
     for (auto spell = part.spells.rbegin(); spell != part.spells.rend(); ++spell)
-        view.rows.push_back(row_of(journal, *spell));
+        view.rows.push_back(row_of(journal, *spell, today));
     timeline::AircraftState asked;
     asked.questions = part.questions;
     view.questions = make_questions(asked);
@@ -141,7 +182,7 @@ PartHistoryView part_history(const Journal& journal, const PartState& part) {
 }
 
 PartHistoryView part_history(const Journal& journal, base::Id part, base::Date today) {
-    return part_history(journal, timeline::replay_part(journal, part, today));
+    return part_history(journal, timeline::replay_part(journal, part, today), today);
 }
 
 }  // namespace twoclocks::views

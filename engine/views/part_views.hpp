@@ -6,6 +6,15 @@
 
 namespace twoclocks::views {
 
+/// The days that a part spent on an aircraft by way of an assembly.
+struct Aboard {
+    base::Id aircraft;
+    base::Date from;
+    std::optional<base::Date> until;
+    base::Message aircraft_name;
+    base::Message days;
+};
+
 /// A part on one host, newest first in its history.
 struct PartHistoryRow {
     base::Id host;
@@ -18,6 +27,7 @@ struct PartHistoryRow {
     base::Message gained;     // "70.0 h", "about 70.0 h, an estimate", "hours unknown"
     bool estimated{false};
     bool keeps_status{false};
+    std::vector<Aboard> aboard;   // oldest first; empty when the host is an aircraft
     std::vector<base::Id> facts;  // the fit, and the removal
 };
 
@@ -47,6 +57,7 @@ struct PartHistoryView {
 /// The same of a part that has been worked out already.
 /// Units: as views.hpp. Errors: none. Source: our choice.
 [[nodiscard]] PartHistoryView part_history(const facts::Journal& journal,
-                                           const timeline::PartState& part);
+                                           const timeline::PartState& part,
+                                           base::Date today);
 
 }  // namespace twoclocks::views

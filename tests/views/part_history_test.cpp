@@ -74,6 +74,23 @@ TEST_CASE("the history names the records of a trouble, and what nobody knows", "
     CHECK(view.trouble_facts[1] == Ids{lost.id});
 }
 
+TEST_CASE("the history says on which aircraft an assembly carried a part", "[views][parts]") {
+    Stores s;
+    const Fact inside = s.add(Stores::plate("8"));
+    s.fit(inside, s.gearbox.id, "2024-01-20", 3'000);
+    s.fit(s.gearbox, s.first, "2024-01-10", 10'200);
+    s.remove(s.gearbox, s.first, "2024-03-01", 11'000);
+    s.fit(s.gearbox, s.second, "2024-04-01", 5'800);
+    s.remove(inside, s.gearbox.id, "2024-05-01", -1);
+    const PartHistoryView view = views::part_history(s.journal, inside.id, s.today);
+    REQUIRE(view.rows.size() == 1);
+    REQUIRE(view.rows[0].aboard.size() == 2);
+    CHECK(said(view.rows[0].aboard[0].aircraft_name) == "ISLE-1");
+    CHECK(said(view.rows[0].aboard[0].days) == "20 Jan 2024 to 1 Mar 2024");
+    CHECK(view.rows[0].aboard[1].aircraft == s.second);
+    CHECK(said(view.rows[0].aboard[1].days) == "1 Apr 2024 to 1 May 2024");
+}
+
 TEST_CASE("records of parts are told in words", "[views][parts]") {
     Stores s;
     const Fact fit = s.fit(s.gearbox, s.first, "2024-01-10", 10'200);
