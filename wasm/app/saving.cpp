@@ -4,6 +4,7 @@
 #include <set>
 
 #include "engine/base/message_args.hpp"
+#include "engine/timeline/parts.hpp"
 
 namespace twoclocks::canvas {
 
@@ -48,7 +49,12 @@ base::Problems AppState::Inside::take_in(std::string_view segment) {
     }
     std::set<base::Id> touched;
     for (std::size_t place = before; place < facts.size(); ++place) {
-        touched.insert(facts[place].body.about.begin(), facts[place].body.about.end());
+        // A part carries its hours from one aircraft to another.
+        for (const base::Id& id : facts[place].body.about) {
+            touched.insert(id);
+            for (const base::Id& other : timeline::sharing_parts(ledger.visible(), id))
+                touched.insert(other);
+        }
     }
     for (const base::Id& id : touched)
         reassess(id);
