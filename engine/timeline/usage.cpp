@@ -78,6 +78,7 @@ void fold_reading(const Record& record,
                   Date today,
                   AircraftState& state,
                   std::vector<Sample>& samples,
+                  std::vector<Sample>& versions,
                   const std::vector<base::Id>& open) {
     const facts::Body& body = record.in_use;
     MeterState* meter = body.about.size() > 1 ? find_meter(state, body.about[1]) : nullptr;
@@ -107,6 +108,8 @@ void fold_reading(const Record& record,
         if (one == nullptr) continue;
         const FlightTime recorded = one->reads - meter->reads + meter->total;
         state.recorded.push_back({head.body->on, recorded, record.root});
+        if (record.open)
+            versions.push_back({{head.body->on, recorded, record.root}, &record, true, false});
     }
 }
 
@@ -156,12 +159,13 @@ void fold_samples(const std::vector<Record>& records,
                   Date today,
                   AircraftState& state,
                   std::vector<Sample>& samples,
+                  std::vector<Sample>& versions,
                   const std::vector<base::Id>& open) {
     for (const Record& record : records) {
         fold_named_total(record, today, state, samples);
         if (record.withdrawn) continue;
         if (const auto* reading = std::get_if<facts::Reading>(&record.in_use.fields)) {
-            fold_reading(record, *reading, today, state, samples, open);
+            fold_reading(record, *reading, today, state, samples, versions, open);
         }
     }
     std::stable_sort(samples.begin(), samples.end(), [](const Sample& left, const Sample& right) {
@@ -228,23 +232,33 @@ struct Extremes {
     std::optional<std::int64_t> above;
 };
 
-/// Marks every reading that contradicts any other, not only its neighbour: whichever of them an
-/// answer drops, the others that it contradicts may be dropped next.
-void doubt_contradicted(std::vector<Sample>& samples) {
-    Extremes before;
-    for (Sample& sample : samples) {
-        if (!sample.is_reading) continue;
-        const std::int64_t above = above_the_clock(sample);
-        const bool falls = before.total && sample.point.total < *before.total;
-        if (falls || (before.above && above - *before.above > seconds_per_day)) {
-            sample.is_certain = false;
+/// Marks every reading that contradicts any other, not only its neighbour, or any version of one
+/// that is disputed: whichever of them an answer drops or keeps, the others that it contradicts may
+/// be dropped next.
+void doubt_contradicted(std::vector<Sample>& samples, std::vector<Sample>& versions) {
+    std::vector<Sample*> all;
+    for (std::vector<Sample>* const list : {&samples, &versions}) {
+        for (Sample& sample : *list) {
+            if (sample.is_reading) all.push_back(&sample);
         }
-        raise_to(before.total, std::optional{sample.point.total});
+    }
+    std::stable_sort(all.begin(), all.end(), [](const Sample* left, const Sample* right) {
+        if (left->point.on != right->point.on) return left->point.on < right->point.on;
+        return left->point.total < right->point.total;
+    });
+    Extremes before;
+    for (Sample* const sample : all) {
+        const std::int64_t above = above_the_clock(*sample);
+        const bool falls = before.total && sample->point.total < *before.total;
+        if (falls || (before.above && above - *before.above > seconds_per_day)) {
+            sample->is_certain = false;
+        }
+        raise_to(before.total, std::optional{sample->point.total});
         before.above = std::min(before.above.value_or(above), above);
     }
     Extremes after;
-    for (auto sample = samples.rbegin(); sample != samples.rend(); ++sample) {
-        if (!sample->is_reading) continue;
+    for (auto place = all.rbegin(); place != all.rend(); ++place) {
+        Sample* const sample = *place;
         const std::int64_t above = above_the_clock(*sample);
         const bool falls = after.total && sample->point.total > *after.total;
         if (falls || (after.above && *after.above - above > seconds_per_day)) {
@@ -256,8 +270,10 @@ void doubt_contradicted(std::vector<Sample>& samples) {
 }
 
 /// Makes the series of totals that nobody disputes.
-void fold_certain(std::vector<Sample>& samples, AircraftState& state) {
-    doubt_contradicted(samples);
+void fold_certain(std::vector<Sample>& samples,
+                  std::vector<Sample>& versions,
+                  AircraftState& state) {
+    doubt_contradicted(samples, versions);
     for (const Sample& sample : samples) {
         const bool falls =
             !state.certain.empty() && sample.point.total < state.certain.back().total;
@@ -269,11 +285,12 @@ void fold_certain(std::vector<Sample>& samples, AircraftState& state) {
 
 void fold_usage(const std::vector<Record>& records, Date today, AircraftState& state) {
     std::vector<Sample> samples;
+    std::vector<Sample> versions;  // of readings that are disputed, each that is not withdrawn
     std::vector<base::Id> open_meters;
     fold_meters(records, state, samples, open_meters);
-    fold_samples(records, today, state, samples, open_meters);
+    fold_samples(records, today, state, samples, versions, open_meters);
     fold_series(samples, state);
-    fold_certain(samples, state);
+    fold_certain(samples, versions, state);
 }
 
 }  // namespace twoclocks::timeline

@@ -99,6 +99,10 @@ std::vector<Word> option_words(base::CalendarRule) {
     return rule_words();
 }
 
+std::vector<Word> option_words(facts::PartCondition) {
+    return condition_words();
+}
+
 std::vector<Word> option_words(facts::CarryOver) {
     return {Word::carry_from_due, Word::carry_from_done};
 }

@@ -23,5 +23,6 @@ namespace twoclocks::canvas {
 [[nodiscard]] std::vector<base::Word> option_words(facts::Anchor);
 [[nodiscard]] std::vector<base::Word> option_words(facts::CarryOver);
 [[nodiscard]] std::vector<base::Word> option_words(facts::Combine);
+[[nodiscard]] std::vector<base::Word> option_words(facts::PartCondition);
 
 }  // namespace twoclocks::canvas
