@@ -4,8 +4,9 @@
 
 namespace twoclocks::canvas {
 Rect column_in(const Ui& ui, const Rect& area) {
-    const float width = std::min(area.width() - 2 * space::base, ui.page_width());
-    const float left = area.left + (area.width() - width) * ui.page_lean();
+    const float room = area.width() - 2 * space::base;
+    const float width = std::min(room, ui.page_width());
+    const float left = area.left + space::base + (room - width) * ui.page_lean();
     return {left, area.top, left + width, area.bottom};
 }
 
