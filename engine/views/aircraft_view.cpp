@@ -17,11 +17,6 @@ using base::Word;
 using facts::Clock;
 using forecast::RateBasis;
 
-[[nodiscard]] Figure figure(Message text, Why why) {
-    why.figure = text;
-    return {std::move(text), std::move(why)};
-}
-
 /// The figure of one overhaul clock, with its why; unknown when there is none.
 [[nodiscard]] Figure overhaul_clock(const Assessed& aircraft, Clock which, Word title) {
     const limits::ItemDue* overhaul = overhaul_of(aircraft);

@@ -14,11 +14,6 @@ using base::Message;
 using base::Word;
 using facts::Clock;
 
-[[nodiscard]] Figure figure(Message text, Why why) {
-    why.figure = text;
-    return {std::move(text), std::move(why)};
-}
-
 [[nodiscard]] Message likely_message(const forecast::Projection& projection) {
     if (!projection.known) return {Word::unknown_figure, {}};
     if (!projection.likely) return {Word::say_not_at_this_rate, {}};
@@ -27,6 +22,11 @@ using facts::Clock;
 }
 
 }  // namespace
+
+Figure figure(Message text, Why why) {
+    why.figure = text;
+    return {std::move(text), std::move(why)};
+}
 
 DueRow make_row(const Assessed& aircraft, std::int32_t place) {
     const auto at = static_cast<std::size_t>(place);

@@ -5,6 +5,10 @@
 
 namespace twoclocks::views {
 
+/// A figure and its explanation, which begins with it.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] Figure figure(base::Message text, Why why);
+
 /// The row of an item; `place` is its place in the aircraft's items.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] DueRow make_row(const Assessed& aircraft, std::int32_t place);

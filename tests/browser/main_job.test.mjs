@@ -83,7 +83,7 @@ test('a record is corrected and withdrawn, and both stay in sight', async (conte
   await visit.tap('button', 'Log a reading');
   await visit.digits('1005');
   await visit.tap('button', 'Save the reading');
-  await visit.tap('button', 'History');
+  await visit.tap('button', 'History: TEST-1');
   await visit.tap('button', /Reading 1,005.0 h/);
   await visit.tap('button', 'Correct');
   await visit.fill('Reading', '1004.5');

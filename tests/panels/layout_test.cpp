@@ -206,3 +206,17 @@ TEST_CASE("a reading can be typed and saved on a phone without scrolling", "[can
         CHECK(node->visible.height() == node->box.height());
     }
 }
+
+TEST_CASE("on a page of many limits every link and button says what it is for",
+          "[canvas][layout]") {
+    for (const Screen& screen :
+         {samples::aircraft(), samples::troubled_aircraft(), samples::checks(), samples::files()}) {
+        CanvasPage page{390, 844};
+        (void)page.lay_out(screen);
+        std::set<std::string> names;
+        for (const Node& node : tappable(page.scene())) {
+            CAPTURE(node.id, node.name);
+            CHECK(names.insert(node.name).second);
+        }
+    }
+}

@@ -18,6 +18,7 @@ using facts::merge;
 using facts::print_journal;
 using support::random_today;
 using support::RandomJournal;
+using support::shuffled;
 
 namespace {
 
@@ -42,20 +43,6 @@ bool holds(const Journal& journal, const Fact& fact) {
     return std::any_of(same.begin(), same.end(), [&](const Fact* other) {
         return facts::print_fact(*other) == line;
     });
-}
-
-Journal shuffled(const Journal& journal, std::uint64_t seed) {
-    support::Random random{seed};
-    std::vector<const Fact*> order = journal.in_order();
-    for (std::size_t left = order.size(); left > 1; --left) {
-        const auto pick =
-            static_cast<std::size_t>(random.between(0, static_cast<std::int64_t>(left) - 1));
-        std::swap(order[left - 1], order[pick]);
-    }
-    Journal out;
-    for (const Fact* fact : order)
-        out.add(*fact);
-    return out;
 }
 
 }  // namespace

@@ -19,6 +19,7 @@ using facts::Journal;
 using support::Random;
 using support::random_today;
 using support::RandomJournal;
+using support::shuffled;
 using support::Stores;
 using support::told;
 using timeline::PartState;
@@ -57,20 +58,6 @@ struct Life {
         spells = gained_tenths.size();
     }
 };
-
-Journal shuffled(const Journal& journal, std::uint64_t seed) {
-    Random random{seed};
-    std::vector<const Fact*> order = journal.in_order();
-    for (std::size_t left = order.size(); left > 1; --left) {
-        const auto pick =
-            static_cast<std::size_t>(random.between(0, static_cast<std::int64_t>(left) - 1));
-        std::swap(order[left - 1], order[pick]);
-    }
-    Journal out;
-    for (const Fact* fact : order)
-        out.add(*fact);
-    return out;
-}
 
 }  // namespace
 

@@ -268,4 +268,18 @@ std::int64_t RandomJournal::stray() {
     return random_.between(-3000, 3000);
 }
 
+facts::Journal shuffled(const facts::Journal& journal, std::uint64_t seed) {
+    Random random{seed};
+    std::vector<const facts::Fact*> order = journal.in_order();
+    for (std::size_t left = order.size(); left > 1; --left) {
+        const auto pick =
+            static_cast<std::size_t>(random.between(0, static_cast<std::int64_t>(left) - 1));
+        std::swap(order[left - 1], order[pick]);
+    }
+    facts::Journal out;
+    for (const facts::Fact* fact : order)
+        out.add(*fact);
+    return out;
+}
+
 }  // namespace twoclocks::support

@@ -74,4 +74,7 @@ class RandomJournal {
     std::vector<base::Id> parts_;
 };
 
+/// The same facts, added in another order.
+[[nodiscard]] facts::Journal shuffled(const facts::Journal& journal, std::uint64_t seed);
+
 }  // namespace twoclocks::support

@@ -31,9 +31,5 @@ void make_specimen(Form& form, const FormContext& context);
 [[nodiscard]] std::vector<base::Word> drive_words();
 [[nodiscard]] std::vector<base::Word> class_words();
 [[nodiscard]] std::vector<base::Word> rule_words();
-[[nodiscard]] std::vector<base::Word> condition_words();
-
-/// The label of a field that only records about parts have; "other" for any more.
-[[nodiscard]] base::Word part_field_label(std::string_view key);
 
 }  // namespace twoclocks::canvas

@@ -37,6 +37,25 @@ constexpr std::array rare_rows{Row{"days", Word::field_days},
                                Row{"overfly_hours", Word::field_overfly_hours},
                                Row{"tolerance_source", Word::field_tolerance_source}};
 
+constexpr std::array part_rows{Row{"part_number", Word::field_part_number},
+                               Row{"tsn", Word::field_tsn},
+                               Row{"tso", Word::field_tso},
+                               Row{"overhauls", Word::field_overhauls},
+                               Row{"cured", Word::field_cured},
+                               Row{"shipped", Word::field_shipped},
+                               Row{"condition", Word::field_condition},
+                               Row{"papers", Word::field_papers},
+                               Row{"owner", Word::field_owner},
+                               Row{"lent_until", Word::field_lent_until},
+                               Row{"position", Word::field_position},
+                               Row{"host_total", Word::field_host_total},
+                               Row{"host_landings", Word::field_host_landings},
+                               Row{"host_starts", Word::field_host_starts},
+                               Row{"proof", Word::field_proof},
+                               Row{"lent_to", Word::field_lent_to},
+                               Row{"return_by", Word::field_return_by},
+                               Row{"document", Word::field_document}};
+
 }  // namespace
 
 bool is_rare(std::string_view key) {
@@ -46,6 +65,9 @@ bool is_rare(std::string_view key) {
 
 Word label_of(std::string_view key) {
     for (const Row& row : rare_rows) {
+        if (row.key == key) return row.label;
+    }
+    for (const Row& row : part_rows) {
         if (row.key == key) return row.label;
     }
     constexpr std::array rows{Row{"registration", Word::field_registration},
@@ -84,7 +106,7 @@ Word label_of(std::string_view key) {
     for (const Row& row : rows) {
         if (row.key == key) return row.label;
     }
-    return part_field_label(key);
+    return Word::field_other;
 }
 
 std::vector<Word> option_words(facts::LimitClass) {
@@ -100,7 +122,13 @@ std::vector<Word> option_words(base::CalendarRule) {
 }
 
 std::vector<Word> option_words(facts::PartCondition) {
-    return condition_words();
+    return {Word::condition_new,
+            Word::condition_overhauled,
+            Word::condition_repaired,
+            Word::condition_inspected,
+            Word::condition_as_removed,
+            Word::condition_unknown,
+            Word::condition_unserviceable};
 }
 
 std::vector<Word> option_words(facts::CarryOver) {

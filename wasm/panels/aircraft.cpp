@@ -177,7 +177,7 @@ class AircraftPage {
                         {"meter-change", ui_.say(Word::button_meter_change)},
                         {"usage-plan", ui_.say(Word::button_usage_plan)},
                         {"parked", ui_.say(Word::button_parked)},
-                        {"history", ui_.say(Word::button_history)}});
+                        {"history", ui_.say(Word::button_history), true, view_.registration}});
         if (pressed == 0) open_form(FormKind::new_item, view_.id);
         if (pressed == 1) open_form(FormKind::meter_change, view_.id);
         if (pressed == 2) open_form(FormKind::usage_plan, view_.id);

@@ -27,13 +27,18 @@ std::vector<FigureSpec> figures_of(Ui& ui, std::int32_t index, const DueRow& row
                                ui.say(label),
                                ui.say(figure->text),
                                tone_of(edge),
-                               over && row.binding == edge});
+                               over && row.binding == edge,
+                               row.name});
         };
     add(row.hours_left, "hours", Word::label_hours_left, Edge::hours);
     add(row.calendar_left, "calendar", Word::label_calendar_left, Edge::calendar);
     add(row.count_left, "count", Word::label_count_left, Edge::count);
-    figures.push_back(
-        {start + "likely", ui.say(Word::label_likely), ui.say(row.likely.text), Tone::ink});
+    figures.push_back({start + "likely",
+                       ui.say(Word::label_likely),
+                       ui.say(row.likely.text),
+                       Tone::ink,
+                       false,
+                       row.name});
     return figures;
 }
 

@@ -13,8 +13,10 @@ namespace {
 constexpr float bar_between = 10;
 
 std::string spoken(Ui& ui, const FigureSpec& figure) {
-    return ui.say(
+    const std::string said = ui.say(
         {base::Word::spoken_figure, {base::text_arg(figure.label), base::text_arg(figure.text)}});
+    if (figure.about.empty()) return said;
+    return ui.say({base::Word::spoken_pair, {base::text_arg(figure.about), base::text_arg(said)}});
 }
 
 void figure_text(Pen& pen, Type type, const FigureSpec& figure, Point top_left) {

@@ -17,7 +17,8 @@ struct FigureSpec {
     std::string label;
     std::string text;
     Tone tone{Tone::ink};
-    bool over{false};  // flown past: inverted
+    bool over{false};     // flown past: inverted
+    std::string about{};  // spoken first where several say the same; empty where none does
 };
 
 /// The two clocks, large, side by side. Returns the index tapped, -1 for none.
