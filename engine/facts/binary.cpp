@@ -51,6 +51,16 @@ class BinaryWriter {
         maybe(value, [](std::int32_t number) { return std::int64_t{number}; });
     }
 
+    void needed_number(std::string_view, std::int32_t value, std::int32_t) {
+        write_whole(value, out_);
+    }
+
+    void maybe_ids(std::string_view, const std::vector<base::Id>& values) {
+        write_whole(static_cast<std::int64_t>(values.size()), out_);
+        for (const base::Id& one : values)
+            id(one);
+    }
+
     template <class T>
     void maybe_name(std::string_view, const std::optional<T>& value) {
         maybe(value, [](T word) { return static_cast<std::int64_t>(word); });
@@ -138,6 +148,15 @@ class BinaryReader {
 
     void number(std::string_view, std::optional<std::int32_t>& value, std::int32_t) {
         if (whole() == 1) value = static_cast<std::int32_t>(whole());
+    }
+
+    void needed_number(std::string_view, std::int32_t& value, std::int32_t) {
+        value = static_cast<std::int32_t>(whole());
+    }
+
+    void maybe_ids(std::string_view, std::vector<base::Id>& values) {
+        for (std::int64_t left = size(); left > 0 && sound; --left)
+            id(values.emplace_back());
     }
 
     template <class T>

@@ -11,7 +11,7 @@
 
 namespace twoclocks::facts {
 
-inline constexpr std::uint32_t binary_version = 4;
+inline constexpr std::uint32_t binary_version = 5;
 
 /// Appends one fact.
 /// Units: bytes, little endian. Errors: none. Source: our choice.

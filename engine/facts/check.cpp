@@ -1,6 +1,7 @@
 #include "engine/facts/check.hpp"
 
 #include "engine/base/message_args.hpp"
+#include "engine/facts/check_care.hpp"
 #include "engine/facts/check_limit.hpp"
 #include "engine/facts/fields.hpp"
 
@@ -80,6 +81,12 @@ class Checker {
         out_.push_back(std::move(problem));
     }
 
+    void needed_number(std::string_view key, std::int32_t value, std::int32_t most) {
+        number(key, value, most);
+    }
+
+    void maybe_ids(std::string_view, const std::vector<base::Id>&) {}
+
     template <class T>
     void maybe_name(std::string_view, const std::optional<T>&) {}
 
@@ -97,7 +104,7 @@ class Checker {
 [[nodiscard]] base::Problems check_kind(const Fields& fields) {
     if (const auto* limit = std::get_if<LimitSet>(&fields)) return check_limit(*limit);
     if (const auto* permit = std::get_if<Permit>(&fields)) return check_permit(*permit);
-    return {};
+    return check_care(fields);
 }
 
 /// How many subjects a kind names at least: the aircraft, and the meter or item.
@@ -106,9 +113,8 @@ class Checker {
         std::holds_alternative<LimitSet>(fields) || std::holds_alternative<MeterFitted>(fields) ||
         std::holds_alternative<Reading>(fields) || std::holds_alternative<ItemAdded>(fields) ||
         std::holds_alternative<ItemChanged>(fields) || std::holds_alternative<Permit>(fields) ||
-        std::holds_alternative<PartFitted>(fields) ||
-        std::holds_alternative<PartRemoved>(fields);
-    if (two) return 2;
+        std::holds_alternative<PartFitted>(fields) || std::holds_alternative<PartRemoved>(fields);
+    if (two || names_two(fields)) return 2;
     const bool any =
         std::holds_alternative<Note>(fields) || std::holds_alternative<UnknownKind>(fields);
     return any ? 0 : 1;
@@ -128,6 +134,10 @@ base::Problems check(const Body& body) {
     }
     if (const auto* answer = std::get_if<Answer>(&body.fields); answer && answer->settles.empty()) {
         checker.complain(Trouble::answer_empty, "settles", base::whole_arg(0));
+    }
+    if (const auto* flown = std::get_if<FlownAs>(&body.fields);
+        flown && flown->from && *flown->from > body.on) {
+        checker.complain(Trouble::flown_backwards, "from", base::whole_arg(0));
     }
     if (const auto* rebuilt = std::get_if<PartRebuilt>(&body.fields);
         rebuilt && rebuilt->document.empty()) {

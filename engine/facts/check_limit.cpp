@@ -16,7 +16,8 @@ void complain(Problems& out, Trouble code, std::string_view key) {
     out.push_back(std::move(problem));
 }
 
-/// Zeros that no other check refuses; `prefix` is that of the keys: "", "first_" or "cap_".
+}  // namespace
+
 void check_interval(const Interval& interval, const std::string& prefix, Problems& out) {
     const auto zero = [&](bool is_zero, const char* key) {
         if (is_zero) complain(out, Trouble::limit_zero, prefix + key);
@@ -28,6 +29,8 @@ void check_interval(const Interval& interval, const std::string& prefix, Problem
     if (interval.months && interval.days)
         complain(out, Trouble::limit_two_calendars, prefix + "days");
 }
+
+namespace {
 
 /// The key of the first setting of a tolerance that is there, empty when none is.
 [[nodiscard]] std::string_view first_setting(const Tolerance& tolerance) {

@@ -15,4 +15,9 @@ namespace twoclocks::facts {
 /// Units: none. Errors: none; an empty list is sound. Source: our choice.
 [[nodiscard]] base::Problems check_permit(const Permit& permit);
 
+/// Adds what is wrong with an interval and no other check refuses; `prefix` is that of its keys:
+/// "", "first_" or "cap_".
+/// Units: none. Errors: none. Source: our choice.
+void check_interval(const Interval& interval, const std::string& prefix, base::Problems& out);
+
 }  // namespace twoclocks::facts

@@ -21,6 +21,7 @@
 #include "engine/base/date.hpp"
 #include "engine/base/flight_time.hpp"
 #include "engine/base/id.hpp"
+#include "engine/facts/care_facts.hpp"
 #include "engine/facts/json.hpp"
 #include "engine/facts/limit_fact.hpp"
 #include "engine/facts/part_facts.hpp"
@@ -105,6 +106,7 @@ struct LimitSet {
     std::optional<Combine> combine{};    // missing: the sooner
     Interval cap{};                      // but not after, whatever the clocks combine to
     Tolerance tolerance{};
+    std::optional<InForce> in_force{};  // missing: always
 };
 
 /// A meter with its offset: when it read `reads`, the aircraft's total time was `total`.
@@ -156,9 +158,20 @@ struct UsagePlanned {
     std::string why;
 };
 
+/// Which work renews what, by an approved document: work done under it copies its renewals.
+struct WorkRule {
+    std::string name;
+    std::vector<Renewal> renews;
+    std::string source;
+    std::string revision;
+};
+
 struct OutOfService {
     std::optional<base::Date> until;  // first day back; missing is not known yet
     std::string why;
+    bool stored{false};  // preserved by the document below: storage checks count
+    std::string source{};
+    std::string revision{};
 };
 
 struct Note {
@@ -213,7 +226,16 @@ using Fields = std::variant<UnknownKind,
                             PartRemoved,
                             PartScrapped,
                             PartMoved,
-                            PartRebuilt>;
+                            PartRebuilt,
+                            Directive,
+                            AlternativeMeans,
+                            Event,
+                            WearLimit,
+                            Wear,
+                            MeterAdjusted,
+                            WorkRule,
+                            HoursFactor,
+                            FlownAs>;
 
 /// What a fact says: the day it is true for, what it is about, its own fields.
 struct Body {

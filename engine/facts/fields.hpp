@@ -10,8 +10,8 @@
 #include <array>
 #include <string_view>
 
+#include "engine/facts/care_fields.hpp"
 #include "engine/facts/fact.hpp"
-#include "engine/facts/part_fields.hpp"
 
 namespace twoclocks::facts {
 
@@ -38,7 +38,16 @@ inline constexpr std::array<std::string_view, std::variant_size_v<Fields>> kind_
     "part_removed",
     "part_scrapped",
     "part_moved",
-    "part_rebuilt"};
+    "part_rebuilt",
+    "directive",
+    "alternative_means",
+    "event",
+    "wear_limit",
+    "wear",
+    "meter_adjusted",
+    "work_rule",
+    "hours_factor",
+    "flown_as"};
 
 /// An empty record of the kind that a word names; a word we do not know is kept as it is.
 /// Units: none. Errors: none. Source: our choice.
@@ -69,12 +78,6 @@ void visit(Io& io, F& fields) {
     io.needed_text("registration", fields.registration);
     io.text("why", fields.why);
 }
-
-/// Most days of a calendar interval: a hundred years.
-inline constexpr std::int32_t most_days = 36'525;
-
-/// Most days of a tolerance.
-inline constexpr std::int32_t most_tolerance_days = 1'200;
 
 /// A whole, in thousandths.
 inline constexpr std::int32_t whole_permille = 1'000;
@@ -130,6 +133,7 @@ void visit(Io& io, F& fields) {
     io.maybe_name("combine", fields.combine);
     visit_cap(io, fields.cap);
     visit(io, fields.tolerance);
+    io.maybe_name("in_force", fields.in_force);
 }
 
 template <class Io, Is<MeterFitted> F>
@@ -183,6 +187,9 @@ template <class Io, Is<OutOfService> F>
 void visit(Io& io, F& fields) {
     io.date("until", fields.until);
     io.text("why", fields.why);
+    io.truth("stored", fields.stored);
+    io.text("source", fields.source);
+    io.text("revision", fields.revision);
 }
 
 template <class Io, Is<Note> F>

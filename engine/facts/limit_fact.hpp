@@ -21,6 +21,10 @@ enum class CarryOver : std::uint8_t { from_due, from_done };
 /// Which of an item's clocks stops it.
 enum class Combine : std::uint8_t { sooner, later };
 
+/// When a limit counts. In storage: from its first day, and each work after. On return: done once
+/// after every spell of storage, before the next flight.
+enum class InForce : std::uint8_t { always, in_storage, on_return };
+
 /// How much of each clock; what is missing does not count. Months and days are two ways of writing
 /// one calendar: never both.
 struct Interval {

@@ -72,6 +72,43 @@ inline constexpr std::array<Name<PartCondition>, 7> part_condition_names{{
     {PartCondition::unknown, "unknown"},
     {PartCondition::unserviceable, "unserviceable"},
 }};
+inline constexpr std::array<Name<Applicability>, 3> applicability_names{{
+    {Applicability::unknown, "unknown"},
+    {Applicability::applies, "applies"},
+    {Applicability::not_applicable, "not_applicable"},
+}};
+inline constexpr std::array<Name<EventKind>, 8> event_kind_names{{
+    {EventKind::hard_landing, "hard_landing"},
+    {EventKind::overspeed, "overspeed"},
+    {EventKind::overtemperature, "overtemperature"},
+    {EventKind::overtorque, "overtorque"},
+    {EventKind::sudden_stoppage, "sudden_stoppage"},
+    {EventKind::vibration, "vibration"},
+    {EventKind::lightning, "lightning"},
+    {EventKind::other, "other"},
+}};
+inline constexpr std::array<Name<WearSense>, 2> wear_sense_names{{
+    {WearSense::at_most, "at_most"},
+    {WearSense::at_least, "at_least"},
+}};
+inline constexpr std::array<Name<AdjustReason>, 3> adjust_reason_names{{
+    {AdjustReason::dead, "dead"},
+    {AdjustReason::rolled_over, "rolled_over"},
+    {AdjustReason::other, "other"},
+}};
+inline constexpr std::array<Name<Operation>, 6> operation_names{{
+    {Operation::ordinary, "ordinary"},
+    {Operation::agricultural, "agricultural"},
+    {Operation::external_load, "external_load"},
+    {Operation::training, "training"},
+    {Operation::emergency, "emergency"},
+    {Operation::other, "other"},
+}};
+inline constexpr std::array<Name<InForce>, 3> in_force_names{{
+    {InForce::always, "always"},
+    {InForce::in_storage, "in_storage"},
+    {InForce::on_return, "on_return"},
+}};
 
 /// The table of an enumeration, chosen by any of its values.
 /// Units: none. Errors: none. Source: our choice.
@@ -125,6 +162,42 @@ inline constexpr std::array<Name<PartCondition>, 7> part_condition_names{{
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] constexpr const auto& names_of(PartCondition) {
     return part_condition_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(Applicability) {
+    return applicability_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(EventKind) {
+    return event_kind_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(WearSense) {
+    return wear_sense_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(AdjustReason) {
+    return adjust_reason_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(Operation) {
+    return operation_names;
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] constexpr const auto& names_of(InForce) {
+    return in_force_names;
 }
 
 }  // namespace twoclocks::facts

@@ -71,6 +71,14 @@ class Reader : public Judge {
         if (const Json* value = take(key, Json::Type::whole, false)) out = small(value->whole);
     }
 
+    void needed_number(std::string_view key, std::int32_t& out, std::int32_t) {
+        if (const Json* value = take(key, Json::Type::whole, true)) out = small(value->whole);
+    }
+
+    void maybe_ids(std::string_view key, std::vector<base::Id>& out) {
+        object_.find(key) == nullptr ? taken_.push_back(key) : ids(key, out);
+    }
+
     template <class T>
     void maybe_name(std::string_view key, std::optional<T>& out) {
         T value{};
@@ -201,8 +209,7 @@ class Reader : public Judge {
     }
 
     [[nodiscard]] static std::int32_t small(std::int64_t whole) {
-        constexpr std::int64_t bound = 1'000'000;
-        return static_cast<std::int32_t>(std::clamp(whole, -bound, bound));
+        return static_cast<std::int32_t>(std::clamp<std::int64_t>(whole, INT32_MIN, INT32_MAX));
     }
 
     const Json& object_;

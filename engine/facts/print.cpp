@@ -67,6 +67,21 @@ class Writer {
         if (number) whole(key, *number);
     }
 
+    void needed_number(std::string_view key, std::int32_t number, std::int32_t) {
+        whole(key, number);
+    }
+
+    void maybe_ids(std::string_view key, const std::vector<base::Id>& ids) {
+        if (ids.empty()) return;
+        start(key);
+        out_ += '[';
+        for (const base::Id& id : ids) {
+            if (&id != ids.data()) out_ += ',';
+            out_ += '"' + base::print_id(id) + '"';
+        }
+        out_ += ']';
+    }
+
     template <class T>
     void maybe_name(std::string_view key, const std::optional<T>& value) {
         if (value) name(key, *value);

@@ -1,6 +1,7 @@
 #include "engine/views/record.hpp"
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/record_care.hpp"
 #include "engine/views/record_limit.hpp"
 #include "engine/views/record_parts.hpp"
 
@@ -63,6 +64,8 @@ struct What {
     }
 
     Message operator()(const facts::OutOfService& f) const {
+        if (f.stored && !f.until) return {Word::record_stored_open, {}};
+        if (f.stored) return {Word::record_stored, {base::day_arg(*f.until)}};
         if (!f.until) return {Word::record_spell_open, {}};
         return {Word::record_spell, {base::day_arg(*f.until)}};
     }
@@ -84,6 +87,11 @@ struct What {
     template <PartRecord Part>
     Message operator()(const Part& f) const {
         return part_what(f);
+    }
+
+    template <CareRecord Care>
+    Message operator()(const Care& f) const {
+        return care_what(f);
     }
 };
 
@@ -126,6 +134,12 @@ struct Detail {
     template <PartRecord Part>
     Message operator()(const Part& f) const {
         return part_detail(f);
+    }
+
+    template <CareRecord Care>
+    Message operator()(const Care& f) const {
+        const std::vector<Message> lines = care_more(f);
+        return lines.empty() ? Message{Word::blank, {}} : lines.front();
     }
 
     template <class Other>
@@ -187,6 +201,18 @@ struct More {
     void operator()(const Part& f) const {
         for (Message& line : part_more(f))
             out.push_back(std::move(line));
+    }
+
+    void operator()(const facts::OutOfService& f) const {
+        text(Word::record_source, f.source);
+        text(Word::record_revision, f.revision);
+    }
+
+    /// The first of its lines stands as the detail.
+    template <CareRecord Care>
+    void operator()(const Care& f) const {
+        const std::vector<Message> lines = care_more(f);
+        if (lines.size() > 1) out.insert(out.end(), lines.begin() + 1, lines.end());
     }
 
     template <class Other>

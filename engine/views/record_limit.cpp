@@ -1,6 +1,7 @@
 #include "engine/views/record_limit.hpp"
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/record_care.hpp"
 
 namespace twoclocks::views {
 namespace {
@@ -86,6 +87,8 @@ void add_limit_lines(const facts::LimitSet& limit, std::vector<base::Message>& o
                     Word::record_cap_starts},
                    limit.cap);
     lines.tolerance(limit.tolerance);
+    if (limit.in_force)
+        out.push_back({Word::record_in_force, {base::word_arg(in_force_word(*limit.in_force))}});
 }
 
 }  // namespace twoclocks::views

@@ -137,6 +137,15 @@ TEST_CASE("every kind names enough of what it is about", "[facts][check]") {
         Row{facts::PartScrapped{"Cut up"}, 1},
         Row{facts::PartMoved{}, 1},
         Row{facts::PartRebuilt{"RB 1", {}, {}, {}}, 1},
+        Row{support::directive("D 1"), 2},
+        Row{facts::AlternativeMeans{"Authority", "A 1", {}, {}, {}, {}, {}}, 2},
+        Row{facts::Event{}, 1},
+        Row{facts::WearLimit{500, "mm", facts::WearSense::at_most, {}, {}}, 2},
+        Row{facts::Wear{500, "mm", {}, {}, {}}, 2},
+        Row{facts::MeterAdjusted{facts::AdjustReason::dead, {}, {}, "Flight log", {}}, 2},
+        Row{facts::WorkRule{"Overhaul", {}, {}, {}}, 1},
+        Row{facts::HoursFactor{facts::Operation::training, 1500, "Letter 3", {}}, 1},
+        Row{facts::FlownAs{}, 1},
     };
     REQUIRE(rows.size() == std::variant_size_v<Fields>);
     for (std::size_t at = 0; at < rows.size(); ++at) {
@@ -161,6 +170,32 @@ TEST_CASE("a correction is checked with what it puts in place", "[facts][check]"
 TEST_CASE("an answer settles something", "[facts][check]") {
     CHECK(verdict(one, facts::Answer{{}, {}, {}}) == "answer_empty:settles");
     CHECK(verdict(one, facts::Answer{{{id_of(1), 0}}, {}, {}}) == "sound");
+}
+
+TEST_CASE("directives, wear and use name what they rest on", "[facts][check]") {
+    CHECK(verdict(two, facts::Directive{}) == "directive_without_number:number");
+    facts::AlternativeMeans means;
+    means.interval.months = 2;
+    means.interval.days = 60;
+    means.interval.landings = Count{0};
+    means.grace_days = 1201;
+    CHECK(verdict(two, means) ==
+          "number_absurd:grace_days approval_without_reference:reference limit_zero:landings "
+          "limit_two_calendars:days");
+    CHECK(verdict(two, facts::Wear{-1, {}, {}, {}, {}}) ==
+          "number_absurd:value_thousandths wear_without_unit:unit");
+    CHECK(verdict(two, facts::WearLimit{-1, {}, facts::WearSense::at_least, {}, {}}) ==
+          "number_absurd:limit_thousandths wear_without_unit:unit");
+    CHECK(verdict(two, facts::MeterAdjusted{}) == "source_needed:source");
+    CHECK(verdict(one, facts::HoursFactor{facts::Operation::training, 1000, "L 3", {}}) == "sound");
+    CHECK(verdict(one, facts::HoursFactor{facts::Operation::training, 999, {}, {}}) ==
+          "source_needed:source factor_below_one:factor_thousandths");
+    CHECK(verdict(one, facts::FlownAs{facts::Operation::training, on, base::hours(1), {}}) ==
+          "sound");
+    CHECK(verdict(one,
+                  facts::FlownAs{
+                      facts::Operation::training, base::add_days(on, 1), base::hours(1), {}}) ==
+          "flown_backwards:from");
 }
 
 TEST_CASE("a rebuild names its document, and hours of parts are hours", "[facts][check]") {

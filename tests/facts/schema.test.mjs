@@ -96,6 +96,24 @@ const good = {
   ]),
   'condition of a newer version': fact('part_removed', { condition: 'singed' }),
   'fit without a total': fact('part_fitted'),
+  directive: fact('directive', { number: 'D 1', applies: 'applies', replaces: [id] }),
+  'applicability of a newer version': fact('directive', { number: 'D 1', applies: 'partly' }),
+  'approved other way': fact('alternative_means', { issuer: 'A', reference: 'R', days: 30 }),
+  'event of a newer version': fact('event', { happened: 'hail' }, [id]),
+  'wear of nothing': fact('wear', { value_thousandths: 0, unit: 'mm' }),
+  'hours not counted': fact('meter_adjusted', {
+    reason: 'dead',
+    added_hours: 3600,
+    reads: 0,
+    source: 'Log',
+  }),
+  'a factor of one': fact(
+    'hours_factor',
+    { operation: 'training', factor_thousandths: 1000, source: 'L' },
+    [id],
+  ),
+  'stored aircraft': fact('out_of_service', { stored: true }, [id]),
+  'limit in storage': limit({ days: 30, in_force: 'in_storage' }),
   'answer that drops all': fact('answer', { settles: [id], keeps: [] }, [id]),
 };
 
@@ -154,6 +172,38 @@ const bad = {
   'a removal from nothing': fact('part_removed', { condition: 'unknown' }, [id]),
   'a scrapped part without proof': fact('part_scrapped', {}, [id]),
   'a rebuild without a document': fact('part_rebuilt', { document: '' }, [id]),
+  'a directive without a number': fact('directive', { number: '', applies: 'unknown' }),
+  'a directive of no item': fact('directive', { number: 'D 1', applies: 'unknown' }, [id]),
+  'an approval without a reference': fact('alternative_means', { issuer: 'A', reference: '' }),
+  'an approval of two calendars': fact('alternative_means', {
+    issuer: 'A',
+    reference: 'R',
+    months: 1,
+    days: 30,
+  }),
+  'wear without a unit': fact('wear', { value_thousandths: 1, unit: '' }),
+  'wear below zero': fact('wear', { value_thousandths: -1, unit: 'mm' }),
+  'a wear limit of no item': fact(
+    'wear_limit',
+    { limit_thousandths: 1, unit: 'mm', sense: 'at_most' },
+    [id],
+  ),
+  'hours not counted by nobody': fact('meter_adjusted', {
+    reason: 'dead',
+    added_hours: 3600,
+    reads: 0,
+    source: '',
+  }),
+  'a factor below one': fact(
+    'hours_factor',
+    { operation: 'training', factor_thousandths: 999, source: 'L' },
+    [id],
+  ),
+  'a factor without a source': fact(
+    'hours_factor',
+    { operation: 'training', factor_thousandths: 1500, source: '' },
+    [id],
+  ),
   'a list': [],
   'an empty value': null,
 };

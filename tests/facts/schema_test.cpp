@@ -87,6 +87,13 @@ struct Lister {
         add(key, false);
     }
 
+    void needed_number(std::string_view key, std::int32_t, std::int32_t) { add(key, true); }
+
+    template <class T>
+    void maybe_ids(std::string_view key, const T&) {
+        add(key, false);
+    }
+
     template <class T>
     void maybe_name(std::string_view key, const std::optional<T>&) {
         name(key, T{});

@@ -42,6 +42,13 @@ facts::WorkDone renews(std::vector<base::Id> items, std::int64_t total_tenths) {
     return out;
 }
 
+facts::Directive directive(const std::string& number) {
+    facts::Directive out;
+    out.number = number;
+    out.applies = facts::Applicability::applies;
+    return out;
+}
+
 facts::LimitSet limit(std::int64_t whole_hours, std::int32_t months) {
     facts::LimitSet out;
     if (whole_hours > 0) out.hours = base::hours(whole_hours);

@@ -28,6 +28,9 @@ namespace twoclocks::support {
 /// A programme limit in hours and months; 0 is none of them.
 [[nodiscard]] facts::LimitSet limit(std::int64_t whole_hours, std::int32_t months);
 
+/// A directive that applies, by its number.
+[[nodiscard]] facts::Directive directive(const std::string& number);
+
 /// Writes facts on one device, a minute apart.
 class Pen {
   public:

@@ -5,10 +5,13 @@
 #include "wasm/app/form_kinds.hpp"
 #include "wasm/app/record_labels.hpp"
 
+#include <algorithm>
+
 #include "engine/base/message_args.hpp"
 #include "engine/facts/check.hpp"
 #include "engine/facts/fields.hpp"
 #include "engine/facts/names.hpp"
+#include "engine/views/record_care.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -40,7 +43,11 @@ class FieldMaker {
         add(key, FieldKind::note, text, Need::needed);
     }
 
-    void truth(std::string_view, bool) {}
+    void truth(std::string_view key, bool truth) {
+        if (!truth && is_rare(key)) return;
+        form_.fields.push_back(make_choice(
+            std::string{key}, label_of(key), {Word::choice_no, Word::choice_yes}, truth ? 1 : 0));
+    }
 
     void date(std::string_view key, const std::optional<base::Date>& date) {
         add(key, FieldKind::date, date ? base::print_date(*date) : std::string{}, Need::optional);
@@ -71,6 +78,12 @@ class FieldMaker {
     void number(std::string_view key, const std::optional<std::int32_t>& number, std::int32_t) {
         months(key, number);
     }
+
+    void needed_number(std::string_view key, std::int32_t thousandths, std::int32_t) {
+        add(key, FieldKind::decimal, views::thousandths_text(thousandths), Need::needed);
+    }
+
+    void maybe_ids(std::string_view, const std::vector<base::Id>&) {}
 
     template <class T>
     void maybe_name(std::string_view key, const std::optional<T>& value) {
@@ -117,7 +130,9 @@ class FieldTaker {
 
     void note(std::string_view key, std::string& text) { text = reader_.text(id(key)); }
 
-    void truth(std::string_view, bool&) {}
+    void truth(std::string_view key, bool& truth) {
+        if (truth || !is_rare(key)) truth = reader_.choice(key) == 1;
+    }
 
     void date(std::string_view key, std::optional<base::Date>& date) { date = reader_.date(key); }
 
@@ -145,6 +160,15 @@ class FieldTaker {
     void number(std::string_view key, std::optional<std::int32_t>& number, std::int32_t) {
         if (number) months(key, number);
     }
+
+    void needed_number(std::string_view key, std::int32_t& thousandths, std::int32_t most) {
+        constexpr std::int32_t decimals = 3;
+        const std::optional<std::int64_t> told = reader_.decimal(key, decimals);
+        // Past what a field can hold is past what the check allows.
+        if (told) thousandths = static_cast<std::int32_t>(std::min(*told, std::int64_t{most} + 1));
+    }
+
+    void maybe_ids(std::string_view, std::vector<base::Id>&) {}
 
     template <class T>
     void maybe_name(std::string_view key, std::optional<T>& value) {

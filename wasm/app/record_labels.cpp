@@ -35,7 +35,9 @@ constexpr std::array rare_rows{Row{"days", Word::field_days},
                                Row{"tolerance_cap_days", Word::field_tolerance_cap_days},
                                Row{"carry_over", Word::field_carry_over},
                                Row{"overfly_hours", Word::field_overfly_hours},
-                               Row{"tolerance_source", Word::field_tolerance_source}};
+                               Row{"tolerance_source", Word::field_tolerance_source},
+                               Row{"once", Word::field_once},
+                               Row{"in_force", Word::field_in_force}};
 
 constexpr std::array part_rows{Row{"part_number", Word::field_part_number},
                                Row{"tsn", Word::field_tsn},
@@ -56,20 +58,50 @@ constexpr std::array part_rows{Row{"part_number", Word::field_part_number},
                                Row{"return_by", Word::field_return_by},
                                Row{"document", Word::field_document}};
 
+constexpr std::array care_rows{Row{"number", Word::field_number},
+                               Row{"effective_on", Word::field_effective_on},
+                               Row{"serials", Word::field_serials},
+                               Row{"applies", Word::field_applies},
+                               Row{"applies_why", Word::field_applies_why},
+                               Row{"method", Word::field_method},
+                               Row{"grace_hours", Word::field_grace_hours},
+                               Row{"grace_days", Word::field_grace_days},
+                               Row{"found", Word::field_found},
+                               Row{"happened", Word::field_happened},
+                               Row{"valid_until", Word::field_valid_until},
+                               Row{"added_hours", Word::field_added_hours},
+                               Row{"flown_hours", Word::field_flown_hours},
+                               Row{"from", Word::field_from},
+                               Row{"limit_thousandths", Word::field_limit_thousandths},
+                               Row{"value_thousandths", Word::field_value_thousandths},
+                               Row{"unit", Word::field_unit},
+                               Row{"sense", Word::field_sense},
+                               Row{"reason", Word::field_reason},
+                               Row{"operation", Word::field_operation},
+                               Row{"factor_thousandths", Word::field_factor_thousandths}};
+
+/// Answers of yes or no.
+constexpr std::array truth_rows{Row{"before_flight", Word::field_before_flight},
+                                Row{"credit", Word::field_credit},
+                                Row{"stored", Word::field_stored},
+                                Row{"history_unknown", Word::field_history_unknown},
+                                Row{"temporarily", Word::field_temporarily}};
+
+/// The row of a key in a table, null when it is not there.
+template <std::size_t Count>
+[[nodiscard]] const Row* row_of(const std::array<Row, Count>& rows, std::string_view key) {
+    const auto found =
+        std::find_if(rows.begin(), rows.end(), [&](const Row& row) { return row.key == key; });
+    return found == rows.end() ? nullptr : &*found;
+}
+
 }  // namespace
 
 bool is_rare(std::string_view key) {
-    return std::any_of(
-        rare_rows.begin(), rare_rows.end(), [&](const Row& row) { return row.key == key; });
+    return key == "invented" || row_of(rare_rows, key) != nullptr;
 }
 
 Word label_of(std::string_view key) {
-    for (const Row& row : rare_rows) {
-        if (row.key == key) return row.label;
-    }
-    for (const Row& row : part_rows) {
-        if (row.key == key) return row.label;
-    }
     constexpr std::array rows{Row{"registration", Word::field_registration},
                               Row{"type", Word::field_type},
                               Row{"serial", Word::field_serial},
@@ -103,8 +135,12 @@ Word label_of(std::string_view key) {
                               Row{"drive", Word::field_drive},
                               Row{"role", Word::field_role},
                               Row{"anchor", Word::field_anchor}};
-    for (const Row& row : rows) {
-        if (row.key == key) return row.label;
+    for (const Row* row : {row_of(rare_rows, key),
+                           row_of(part_rows, key),
+                           row_of(care_rows, key),
+                           row_of(truth_rows, key),
+                           row_of(rows, key)}) {
+        if (row != nullptr) return row->label;
     }
     return Word::field_other;
 }
@@ -152,6 +188,42 @@ std::vector<Word> option_words(facts::Anchor) {
             Word::anchor_release,
             Word::anchor_overhaul,
             Word::anchor_unknown};
+}
+
+std::vector<Word> option_words(facts::Applicability) {
+    return {Word::applies_unknown, Word::applies_yes, Word::applies_no};
+}
+
+std::vector<Word> option_words(facts::EventKind) {
+    return {Word::event_hard_landing,
+            Word::event_overspeed,
+            Word::event_overtemperature,
+            Word::event_overtorque,
+            Word::event_sudden_stoppage,
+            Word::event_vibration,
+            Word::event_lightning,
+            Word::event_other};
+}
+
+std::vector<Word> option_words(facts::WearSense) {
+    return {Word::sense_at_most, Word::sense_at_least};
+}
+
+std::vector<Word> option_words(facts::AdjustReason) {
+    return {Word::adjust_dead, Word::adjust_rolled_over, Word::adjust_other};
+}
+
+std::vector<Word> option_words(facts::Operation) {
+    return {Word::operation_ordinary,
+            Word::operation_agricultural,
+            Word::operation_external_load,
+            Word::operation_training,
+            Word::operation_emergency,
+            Word::operation_other};
+}
+
+std::vector<Word> option_words(facts::InForce) {
+    return {Word::in_force_always, Word::in_force_storage, Word::in_force_return};
 }
 
 }  // namespace twoclocks::canvas

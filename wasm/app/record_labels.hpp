@@ -24,5 +24,11 @@ namespace twoclocks::canvas {
 [[nodiscard]] std::vector<base::Word> option_words(facts::CarryOver);
 [[nodiscard]] std::vector<base::Word> option_words(facts::Combine);
 [[nodiscard]] std::vector<base::Word> option_words(facts::PartCondition);
+[[nodiscard]] std::vector<base::Word> option_words(facts::Applicability);
+[[nodiscard]] std::vector<base::Word> option_words(facts::EventKind);
+[[nodiscard]] std::vector<base::Word> option_words(facts::WearSense);
+[[nodiscard]] std::vector<base::Word> option_words(facts::AdjustReason);
+[[nodiscard]] std::vector<base::Word> option_words(facts::Operation);
+[[nodiscard]] std::vector<base::Word> option_words(facts::InForce);
 
 }  // namespace twoclocks::canvas

@@ -1,0 +1,214 @@
+#include "tests/support/kind_lines.hpp"
+
+namespace twoclocks::support {
+namespace {
+
+const std::string one = "018c3f8a-0001-7000-8000-000000000001";
+const std::string two = "018c3f8a-0002-7000-8000-000000000002";
+const std::string content = "0123456789abcdef";
+
+/// A whole line from a kind and what comes after `about`.
+std::string line(const std::string& kind, const std::string& about, const std::string& rest) {
+    return R"({"id":")" + one + R"(","kind":")" + kind +
+           R"(","on":"2026-05-03","at":1777800000000,"tick":0,"device":"d1","by":"Ann",)" +
+           R"("about":[)" + about + "]" + rest + "}";
+}
+
+std::string both() {
+    return '"' + one + R"(",")" + two + '"';
+}
+
+std::string first() {
+    return '"' + one + '"';
+}
+
+/// Limits and permits: as little as they can hold, and as much.
+std::vector<std::string> limit_lines() {
+    return {
+        line("limit",
+             both(),
+             R"(,"class":"programme","hours":360000,"calendar_rule":"exact","anchor":"unknown")"),
+        line("limit",
+             both(),
+             R"(,"class":"airworthiness_limitation","hours":7920000,"months":144,)"
+             R"("landings":3000,"starts":5000,"calendar_rule":"month_end","anchor":"overhaul",)"
+             R"("anchor_on":"2022-04-08","anchor_total":3600000,"anchor_landings":10,)"
+             R"("anchor_starts":12,"source":"Manual","revision":"5")"),
+        line("limit",
+             both(),
+             R"(,"class":"programme","hours":360000,"calendar_rule":"exact","anchor":"unknown",)"
+             R"("source":"Manual","revision":"5","days":90,"first_hours":720000,"first_months":24,)"
+             R"("first_landings":5,"first_starts":6,"once":true,"combine":"later",)"
+             R"("cap_hours":540000,"cap_months":30,"cap_landings":7,"cap_starts":8,)"
+             R"("tolerance_hours":36000,"tolerance_days":30,"tolerance_permille":100,)"
+             R"("tolerance_cap_hours":1800000,"tolerance_cap_days":60,"carry_over":"from_due",)"
+             R"("overfly_hours":36000,"tolerance_source":"Programme 3")"),
+        line("limit",
+             both(),
+             R"(,"class":"directive","calendar_rule":"exact","anchor":"unknown","days":90,)"
+             R"("first_days":30,"combine":"sooner","cap_days":120,"carry_over":"from_done",)"
+             R"("tolerance_source":"Directive 7")"),
+        line("permit", both(), R"(,"issuer":"Authority","until":"2026-06-01")"),
+        line("permit",
+             both(),
+             R"(,"issuer":"Authority","reference":"P 7","route":"Home to works","hours":18000,)"
+             R"("until":"2026-06-01")"),
+    };
+}
+
+/// The other kinds likewise.
+std::vector<std::string> other_lines() {
+    const std::string reading =
+        R"({"kind":"reading","on":"2026-05-02","about":[)" + both() + R"(],"reads":4444200})";
+    return {
+        line("aircraft", first(), R"(,"registration":"ISLE-1")"),
+        line("aircraft",
+             first(),
+             R"(,"registration":"ISLE-1","type":"Gannet 2","serial":"G2-1",)"
+             R"("manufactured":"2015-01-10","invented":true)"),
+        line("aircraft_changed", first(), R"(,"registration":"ISLE-2")"),
+        line("aircraft_changed", first(), R"(,"registration":"ISLE-2","why":"Sold")"),
+        line("meter", both(), R"(,"drive":"collective","reads":0,"total":0)"),
+        line("meter",
+             both(),
+             R"(,"name":"Second","drive":"oil_pressure","reads":360,"total":3600,"why":"Failed")"),
+        line("reading", both(), R"(,"reads":0)"),
+        line("reading", both(), R"(,"reads":4444200,"landings":7,"starts":9)"),
+        line("item", both(), R"(,"name":"Overhaul","role":"overhaul")"),
+        line("item", both(), R"(,"name":"Belt","role":"component","chapter":"63-10")"),
+        line("item_changed", both(), R"(,"name":"Drive belt")"),
+        line("item_changed", both(), R"(,"name":"Drive belt","why":"Clearer")"),
+        line("work", first(), R"(,"what":"Annual","renews":[])"),
+        line("work",
+             both(),
+             R"(,"what":"Annual","renews":[{"item":")" + two + R"("},{"item":")" + one +
+                 R"(","clocks":["hours","calendar","landings","starts"]}],"total":4320000,)"
+                 R"("landings":100,"starts":200,"place":"Shed","done_by":"R. I.",)"
+                 R"("reference":"W 1")"),
+        line("usage_planned", first(), R"(,"month":36000)"),
+        line("usage_planned", first(), R"(,"month":36000,"why":"Summer")"),
+        line("out_of_service", first(), ""),
+        line("out_of_service", first(), R"(,"until":"2027-03-15","why":"Winter")"),
+        line("note", "", R"(,"text":"")"),
+        line("note", first(), R"(,"text":"Two\nlines")"),
+        line("correction",
+             first(),
+             R"(,"replaces":")" + two + R"(","why":"Misread","instead":)" + reading),
+        line("correction",
+             first(),
+             R"(,"replaces":")" + two + "/" + content + R"(","why":"","instead":)" + reading),
+        line("withdrawal", first(), R"(,"withdraws":")" + two + R"(","why":"Twice")"),
+        line("answer", first(), R"(,"settles":[")" + two + R"("],"keeps":[])"),
+        line("answer",
+             first(),
+             R"(,"settles":[")" + two + "/" + content + R"(",")" + one + R"("],"keeps":[")" + two +
+                 "/" + content + R"("],"why":"Logbook")"),
+    };
+}
+
+/// The kinds about parts, the same way.
+std::vector<std::string> part_lines() {
+    return {
+        line("part", first(), R"(,"part_number":"P-1","serial":"7","condition":"unknown")"),
+        line("part",
+             first(),
+             R"(,"part_number":"P-1","serial":"7","name":"Clutch","chapter":"63-10",)"
+             R"("tsn":7200,"tso":3600,"overhauls":1,"landings":5,"starts":6,)"
+             R"("manufactured":"2015-01-10","cured":"2015-01-09","shipped":"2015-02-01",)"
+             R"("condition":"new","papers":"Tag 1","history_unknown":true,"owner":"Lender",)"
+             R"("lent_until":"2027-01-01")"),
+        line("part_fitted", both(), ""),
+        line("part_fitted",
+             both(),
+             R"(,"position":"Left","host_total":3600,"tsn":7200,"host_landings":1,)"
+             R"("host_starts":2,"reference":"W 1")"),
+        line("part_removed", both(), R"(,"condition":"unserviceable")"),
+        line("part_removed",
+             both(),
+             R"(,"host_total":3600,"host_landings":1,"host_starts":2,)"
+             R"("condition":"as_removed","why":"Leaks","temporarily":true)"),
+        line("part_scrapped", first(), R"(,"proof":"Cut in two")"),
+        line("part_moved", first(), ""),
+        line("part_moved",
+             first(),
+             R"(,"place":"Shelf 2","owner":"Ann","lent_to":"Ben","return_by":"2027-01-01",)"
+             R"("why":"Asked for it")"),
+        line("part_rebuilt", first(), R"(,"document":"RB 1")"),
+        line("part_rebuilt",
+             first(),
+             R"(,"document":"RB 1","host_total":3600,"done_by":"Maker","place":"Works")"),
+    };
+}
+
+/// Directives, events, wear and use, the same way.
+std::vector<std::string> care_lines() {
+    const std::string list = "[\"" + two + "\",\"" + one + "\"]";
+    return {
+        line("limit",
+             both(),
+             R"(,"class":"programme","calendar_rule":"exact","anchor":"unknown","days":30,)"
+             R"("in_force":"in_storage")"),
+        line("out_of_service",
+             first(),
+             R"(,"why":"Winter","stored":true,"source":"Manual","revision":"5")"),
+        line("directive", both(), R"(,"number":"D 1","applies":"unknown")"),
+        line("directive",
+             both(),
+             R"(,"number":"D 1","revision":"R1","issuer":"Authority","effective_on":"2026-01-05",)"
+             R"("serials":"1001-1234, 1240","part_number":"P-1","applies":"applies",)"
+             R"("applies_why":"By serial","before_flight":true,"credit":true,"replaces":)" +
+                 list + R"(,"ended_by":)" + list),
+        line("alternative_means", both(), R"(,"issuer":"Authority","reference":"A 1")"),
+        line("alternative_means",
+             both(),
+             R"(,"issuer":"Authority","reference":"A 1","method":"Eddy current","hours":360000,)"
+             R"("months":6,"landings":5,"starts":6,"grace_hours":3600,"grace_days":10,)"
+             R"("valid_until":"2027-01-01")"),
+        line("alternative_means", both(), R"(,"issuer":"Authority","reference":"A 1","days":60)"),
+        line("event", first(), R"(,"happened":"lightning")"),
+        line("event",
+             both(),
+             R"(,"happened":"hard_landing","found":"Spread skids","total":3600,"source":"Manual",)"
+             R"("revision":"5")"),
+        line("wear_limit", both(), R"(,"limit_thousandths":500,"unit":"mm","sense":"at_most")"),
+        line("wear_limit",
+             both(),
+             R"(,"limit_thousandths":2000000000,"unit":"mm","sense":"at_least","source":"Manual",)"
+             R"("revision":"5")"),
+        line("wear", both(), R"(,"value_thousandths":0,"unit":"mm")"),
+        line("wear",
+             both(),
+             R"(,"value_thousandths":125,"unit":"mm","total":3600,"done_by":"Ann",)"
+             R"("reference":"W 1")"),
+        line("meter_adjusted",
+             both(),
+             R"(,"reason":"dead","added_hours":36000,"reads":360,"source":"Flight log",)"
+             R"("why":"Cable")"),
+        line("work_rule", first(), R"(,"name":"Annual","renews":[])"),
+        line("work_rule",
+             first(),
+             R"(,"name":"Annual","renews":[{"item":")" + two +
+                 R"(","clocks":["calendar"]}],"source":"Manual","revision":"5")"),
+        line("hours_factor",
+             first(),
+             R"(,"operation":"agricultural","factor_thousandths":1500,"source":"Letter 3",)"
+             R"("revision":"1")"),
+        line("flown_as", first(), R"(,"operation":"external_load","flown_hours":3600)"),
+        line("flown_as",
+             first(),
+             R"(,"operation":"training","from":"2026-05-01","flown_hours":3600,"why":"Course")"),
+    };
+}
+
+}  // namespace
+
+std::vector<std::string> kind_lines() {
+    std::vector<std::string> out = limit_lines();
+    for (auto* const more : {&other_lines, &part_lines, &care_lines}) {
+        for (std::string& line : more())
+            out.push_back(std::move(line));
+    }
+    return out;
+}
+
+}  // namespace twoclocks::support
