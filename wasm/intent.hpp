@@ -53,6 +53,10 @@ struct OpenHistory {
     base::Id aircraft;
 };  // empty id: the whole fleet
 
+struct OpenStatus {
+    base::Id aircraft;
+};
+
 struct OpenChecks {
     base::Id aircraft;
 };
@@ -164,6 +168,7 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::OpenAircraft,
                             intent::OpenHistory,
                             intent::OpenChecks,
+                            intent::OpenStatus,
                             intent::OpenFiles,
                             intent::OpenForm,
                             intent::Back,

@@ -46,6 +46,9 @@ Message title_of(const Page& page) {
             [](const ChecksPage& checks) {
                 return Message{Word::title_checks_of, {base::text_arg(checks.view.registration)}};
             },
+            [](const views::StatusView& view) {
+                return Message{Word::title_status_of, {base::text_arg(view.registration)}};
+            },
             [](const SpecimenPage&) {
                 return Message{Word::title_specimen, {}};
             },
@@ -71,6 +74,7 @@ float width_of(const Page& page, float whole) {
               },
               [](const views::HistoryView&) { return page::column_most; },
               [](const ChecksPage&) { return page::column_most; },
+              [](const views::StatusView&) { return page::column_most; },
               [](const SpecimenPage&) { return page::column_most; },
               [&](const FilesPage&) { return roomy ? page::spread_most : page::column_most; },
               [](const auto&) { return page::reading_most; }},
@@ -95,6 +99,7 @@ Answer draw_page(Ui& ui, const Rect& area, const Page& page, ListPane pane) {
               [&](const FormPage& view) { return form_panel(ui, area, view); },
               [&](const RecordSheet& view) { return record_panel(ui, area, view); },
               [&](const ChecksPage& view) { return checks_panel(ui, area, view); },
+              [&](const views::StatusView& view) { return status_panel(ui, area, view); },
               [&](const SpecimenPage& view) { return specimen_panel(ui, area, view); },
               [&](const NothingChosenPage& view) { return nothing_chosen_panel(ui, area, view); }},
         page);

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "engine/base/region.hpp"
+#include "engine/views/status.hpp"
 #include "engine/views/views.hpp"
 
 namespace twoclocks::canvas {
@@ -153,6 +154,7 @@ using Page = std::variant<WelcomePage,
                           RecordSheet,
                           SpecimenPage,
                           ChecksPage,
+                          views::StatusView,
                           NothingChosenPage>;
 
 /// The list a page was chosen from, shown at its left where there is room for two panes.

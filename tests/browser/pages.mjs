@@ -65,6 +65,15 @@ export const pages = [
     sign: ['heading', 'ISLE-3: checks'],
   },
   {
+    name: 'status',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', /^Status/);
+    },
+    sign: ['heading', 'ISLE-3: status'],
+  },
+  {
     name: 'keys_sheet',
     from: 'demo',
     taps: async (page) => {

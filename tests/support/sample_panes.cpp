@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/status_view.hpp"
 
 namespace twoclocks::canvas::samples {
 namespace {
@@ -64,6 +65,57 @@ Screen checks() {
     return screen;
 }
 
+Screen status() {
+    Screen screen = aircraft();
+    const auto view = std::get<views::AircraftView>(screen.page);
+    views::StatusView page;
+    page.registration = view.registration;
+    page.type = view.type;
+    page.serial = view.serial;
+    page.state = view.state;
+    page.state_word = view.state_word;
+    page.as_of = {base::Word::status_as_of, {base::day_arg(day_of(day_3_may_2026))}};
+    page.total = view.total_time.text;
+    page.landings = page.starts = {base::Word::unknown_figure, {}};
+    page.groups = {{{base::Word::status_overhauls, {}}, {}},
+                   {{base::Word::status_directives, {}}, {}}};
+    for (const views::DueRow& due : view.due) {
+        views::StatusRow row;
+        row.item = due.item;
+        row.name = due.name;
+        row.state = due.state;
+        row.state_word = due.state_word;
+        row.source = due.source;
+        row.last = {base::Word::status_no_work, {}};
+        row.method = told("Inspected and adjusted (work order 1234567890)");
+        row.notes = {told("Permit to fly past it: an authority with a long name")};
+        for (const auto* figure : {&due.hours_left, &due.calendar_left, &due.count_left}) {
+            if (!*figure) continue;
+            const views::Edge edge =
+                figure == &due.hours_left ? views::Edge::hours : views::Edge::calendar;
+            row.clocks.push_back({edge,
+                                  told("2,200.0 h"),
+                                  told("1,356.7 h"),
+                                  (*figure)->text,
+                                  told("at 12,345.6 h"),
+                                  false,
+                                  (*figure)->why});
+        }
+        page.groups[page.groups[0].rows.empty() ? 0 : 1].rows.push_back(row);
+    }
+    page.parts = {{{},
+                   "Main gearbox",
+                   told("Number GB-1, serial 7, main"),
+                   told("900.0 h since new"),
+                   told("Time since overhaul unknown"),
+                   told("No papers recorded"),
+                   true}};
+    page.missing = {told("Main gearbox: release certificate or other papers")};
+    screen.whys = views::whys_of(page);
+    screen.page = std::move(page);
+    return screen;
+}
+
 Screen specimen() {
     Screen screen;
     screen.page = make_specimen(day_of(day_3_may_2026));
@@ -82,6 +134,7 @@ std::vector<Sample> every_pair() {
     return {{"aircraft beside the fleet", beside(cards, card, aircraft())},
             {"trouble beside the fleet", beside(cards, card, troubled_aircraft())},
             {"checks beside the fleet", beside(cards, card, checks())},
+            {"status beside the fleet", beside(cards, card, status())},
             {"form beside the fleet", beside(cards, card, form())},
             {"pad beside the choices", beside(log, meter, falling_pad())},
             {"record beside the history", beside(rows, row, record_page())},

@@ -231,6 +231,7 @@ std::vector<Sample> every_screen() {
             {"record", record()},
             {"keys", keys()},
             {"checks", checks()},
+            {"status", status()},
             {"specimen", specimen()},
             {"notices", notices()}};
 }

@@ -38,6 +38,7 @@ struct Sample {
 [[nodiscard]] Screen notices();
 [[nodiscard]] Screen keys();
 [[nodiscard]] Screen checks();
+[[nodiscard]] Screen status();
 [[nodiscard]] Screen specimen();
 
 /// One of each, with its name.

@@ -52,6 +52,10 @@ struct Apply {
         in.open({Place::Kind::history, intent.aircraft});
     }
 
+    void operator()(const intent::OpenStatus& intent) const {
+        in.open({Place::Kind::status, intent.aircraft});
+    }
+
     void operator()(const intent::OpenChecks& intent) const {
         in.checks = make_checks_form();
         in.open({Place::Kind::checks, intent.aircraft});

@@ -31,7 +31,8 @@ struct Place {
         files,
         form,
         specimen,
-        checks
+        checks,
+        status
     };
     Kind kind{Kind::fleet};
     base::Id subject;

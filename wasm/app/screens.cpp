@@ -8,6 +8,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/journal.hpp"
+#include "engine/views/status_view.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -103,6 +104,7 @@ using Inside = AppState::Inside;
         }
         case Place::Kind::aircraft:
         case Place::Kind::checks:
+        case Place::Kind::status:
             return Beside{views::make_fleet_view(in.fleet_list()), here.subject};
         case Place::Kind::log:
         case Place::Kind::pad:
@@ -137,7 +139,7 @@ using Inside = AppState::Inside;
     const Place& here = in.here();
     const views::Assessed* aircraft = in.assessed(here.subject);
     const bool about_one = here.kind == Place::Kind::aircraft || here.kind == Place::Kind::pad ||
-                           here.kind == Place::Kind::checks;
+                           here.kind == Place::Kind::checks || here.kind == Place::Kind::status;
     if (about_one && aircraft == nullptr) return views::make_fleet_view(in.fleet_list());
     switch (here.kind) {
         case Place::Kind::fleet:
@@ -157,6 +159,11 @@ using Inside = AppState::Inside;
             return form_page(in);
         case Place::Kind::checks:
             return checks_page(in.checks, *aircraft);
+        case Place::Kind::status:
+            return views::make_status_view(
+                in.ledger.visible(),
+                *aircraft,
+                timeline::parts_of(in.ledger.visible(), here.subject, in.today));
         case Place::Kind::specimen:
             return make_specimen(in.today);
     }
@@ -169,6 +176,7 @@ using Inside = AppState::Inside;
         case Place::Kind::fleet:
         case Place::Kind::aircraft:
         case Place::Kind::checks:
+        case Place::Kind::status:
             return Tab::fleet;
         case Place::Kind::log:
         case Place::Kind::pad:
@@ -203,7 +211,8 @@ void AppState::Inside::make_screen() {
     if (two_panes) screen.beside = beside_of(*this);
     const Place::Kind kind = here().kind;
     const bool chosen = kind == Place::Kind::aircraft || kind == Place::Kind::pad ||
-                        kind == Place::Kind::checks || kind == Place::Kind::form || !screen.beside;
+                        kind == Place::Kind::checks || kind == Place::Kind::status ||
+                        kind == Place::Kind::form || !screen.beside;
     screen.page = chosen ? page_of(*this) : page_beside(*this, *screen.beside);
     screen.tab = caution_accepted ? tab_of(*this) : Tab::none;
     screen.can_go_back = places.size() > 1;
@@ -219,6 +228,8 @@ void AppState::Inside::make_screen() {
         screen.whys = views::whys_of(*aircraft);
     if (const auto* listed = std::get_if<ChecksPage>(&screen.page))
         screen.whys = views::whys_of(listed->view);
+    if (const auto* status = std::get_if<views::StatusView>(&screen.page))
+        screen.whys = views::whys_of(*status);
     if (!std::holds_alternative<RecordSheet>(screen.page)) screen.sheet = sheet;
     screen.theme = theme;
     screen.single_keys = single_keys;

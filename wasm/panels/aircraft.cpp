@@ -163,8 +163,12 @@ class AircraftPage {
             why += figures_in(view_.due[i]);
             ui_.gap(space::middle);
         }
-        if (button_row(ui_, {{"checks", ui_.say(Word::button_checks)}}) == 0)
-            answer_ = intent::OpenChecks{view_.id};
+        const std::int32_t pressed =
+            button_row(ui_,
+                       {{"checks", ui_.say(Word::button_checks)},
+                        {"status", ui_.say(Word::button_status), true, view_.registration}});
+        if (pressed == 0) answer_ = intent::OpenChecks{view_.id};
+        if (pressed == 1) answer_ = intent::OpenStatus{view_.id};
         ui_.gap(space::wide);
     }
 

@@ -30,6 +30,7 @@ struct ListPane {
                                    ListPane pane = {});
 [[nodiscard]] Answer files_panel(Ui& ui, const Rect& area, const FilesPage& view);
 [[nodiscard]] Answer form_panel(Ui& ui, const Rect& area, const FormPage& view);
+[[nodiscard]] Answer status_panel(Ui& ui, const Rect& area, const views::StatusView& view);
 [[nodiscard]] Answer checks_panel(Ui& ui, const Rect& area, const ChecksPage& page);
 [[nodiscard]] Answer specimen_panel(Ui& ui, const Rect& area, const SpecimenPage& page);
 [[nodiscard]] Answer record_panel(Ui& ui, const Rect& area, const RecordSheet& record);
