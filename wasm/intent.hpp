@@ -18,6 +18,9 @@ enum class FormKind : std::uint8_t {
     meter_change,
     work_done,
     new_item,
+    change_limit,
+    permit,
+    rename_item,
     usage_plan,
     parked,
     correct,
@@ -93,6 +96,8 @@ struct FillField {
 struct ToggleChoice {
     std::string field;
 };  // opens or closes the list of a choice of many
+
+struct ToggleMore {};  // opens or closes the settings of a form that few need
 
 struct ChooseFieldFile {
     std::string field;
@@ -178,6 +183,7 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::ChooseOption,
                             intent::FillField,
                             intent::ToggleChoice,
+                            intent::ToggleMore,
                             intent::ChooseFieldFile,
                             intent::ClearEntry,
                             intent::UndoClear,

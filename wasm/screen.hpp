@@ -57,6 +57,10 @@ struct FieldView {
     std::int32_t chosen{0};
     std::optional<base::Problem> problem;
     bool optional{false};
+    bool more{false};       // one that few need: asked for under "More settings"
+    bool apart{false};      // of these: not on the page now
+    std::int32_t usual{0};  // of a choice of these: what it is when nobody says
+    base::Message group{base::Word::blank, {}};       // heading of the fields it stands among
     base::Message understood{base::Word::blank, {}};  // what was typed, as it was read
     std::vector<QuickFill> quick;
     // A choice of many, the currencies of an amount, a search: the list that is looked through.
@@ -79,6 +83,9 @@ struct FormPage {
     std::vector<base::Problem> problems;              // of the whole form
     base::Message draft_note{base::Word::blank, {}};  // "Your unfinished entry of today is back."
     bool can_clear{false};
+    base::Message about{base::Word::blank, {}};  // what it is for: "Annual inspection, ISLE-1"
+    std::int32_t more_at{-1};  // the field before which "More settings" stands, -1 for none
+    bool asks_more{false};
 };
 
 /// One import that is on this device.

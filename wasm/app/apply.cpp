@@ -99,6 +99,11 @@ struct Apply {
 
     void operator()(const intent::ToggleChoice& intent) const { in.toggle(intent.field); }
 
+    void operator()(const intent::ToggleMore&) const {
+        in.form.asks_more = !in.form.asks_more;
+        put_apart(in.form);
+    }
+
     void operator()(const intent::ChooseFieldFile& intent) const {
         in.entry.file_field = intent.field;
         in.host.choose_file();

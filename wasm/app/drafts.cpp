@@ -16,10 +16,13 @@ constexpr std::string_view first_line = "two-clocks-drafts\t1";
 constexpr std::size_t most_drafts = 6;
 
 /// In the order of FormKind.
-constexpr std::array<std::string_view, 10> kind_names{"new_aircraft",
+constexpr std::array<std::string_view, 13> kind_names{"new_aircraft",
                                                       "meter_change",
                                                       "work_done",
                                                       "new_item",
+                                                      "change_limit",
+                                                      "permit",
+                                                      "rename_item",
                                                       "usage_plan",
                                                       "parked",
                                                       "correct",

@@ -1,5 +1,6 @@
 // What happens while something is typed: fields, pad, clearing and undoing it, drafts that survive
 // a reload.
+#include "wasm/app/form_kinds.hpp"
 #include "wasm/app/inside.hpp"
 #include "wasm/app/written.hpp"
 
@@ -32,6 +33,10 @@ constexpr std::string_view search_mark = "find-";
         case FormKind::usage_plan:
         case FormKind::parked:
             return in.assessed(aircraft_of_subject(in.ledger.visible(), subject)) != nullptr;
+        case FormKind::change_limit:
+        case FormKind::permit:
+        case FormKind::rename_item:
+            return item_of(in.context_of(subject), subject) != nullptr;
     }
     return false;
 }
@@ -55,10 +60,7 @@ constexpr std::string_view search_mark = "find-";
 }  // namespace
 
 void AppState::Inside::open_form(FormKind kind, base::Id subject) {
-    const base::Id aircraft = aircraft_of_subject(ledger.visible(), subject);
-    const views::Assessed* found = assessed(aircraft);
-    const timeline::AircraftState* state = found == nullptr ? nullptr : &found->state;
-    form = make_form(kind, subject, {ledger.visible(), state, today, signer.author()});
+    form = make_form(kind, subject, context_of(subject));
     entry.fresh = form;
     entry.note = {Word::blank, {}};
     const Draft* draft = entry.drafts.find(name_of(kind), subject);
@@ -67,6 +69,7 @@ void AppState::Inside::open_form(FormKind kind, base::Id subject) {
     for (FieldView& field : form.fields) {
         if (!field.problem) field.problem = problem_of(field);
     }
+    put_apart(form);
     if (is_touched(form, entry.fresh)) entry.note = draft_note(*this, draft->on);
 }
 

@@ -32,6 +32,15 @@ Form make_form(FormKind kind, base::Id subject, const FormContext& context) {
         case FormKind::new_item:
             make_new_item(form, context);
             break;
+        case FormKind::change_limit:
+            make_change_limit(form, context);
+            break;
+        case FormKind::permit:
+            make_permit(form, context);
+            break;
+        case FormKind::rename_item:
+            make_rename_item(form, context);
+            break;
         case FormKind::usage_plan:
             make_usage_plan(form, context);
             break;
@@ -54,6 +63,7 @@ Form make_form(FormKind kind, base::Id subject, const FormContext& context) {
     // The day of an entry mostly is a recent one; a day out of old papers is not.
     FieldView* day = find_field(form, "date");
     if (day != nullptr && day->kind == FieldKind::date) day->quick = quick_days(context.today);
+    put_apart(form);
     return form;
 }
 
@@ -67,6 +77,12 @@ std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Sig
             return take_work_done(form, context, signer);
         case FormKind::new_item:
             return take_new_item(form, context, signer);
+        case FormKind::change_limit:
+            return take_change_limit(form, context, signer);
+        case FormKind::permit:
+            return take_permit(form, context, signer);
+        case FormKind::rename_item:
+            return take_rename_item(form, context, signer);
         case FormKind::usage_plan:
             return take_usage_plan(form, context, signer);
         case FormKind::parked:

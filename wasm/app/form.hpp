@@ -25,6 +25,8 @@ struct Form {
     base::Word title{};
     base::Word intro{};
     base::Word submit{};
+    base::Message about{base::Word::blank, {}};  // what it is for, where the title leaves it open
+    bool asks_more{false};                       // the fields that few need are asked for too
     std::vector<FieldView> fields;
     std::vector<base::Problem> problems;
     std::map<std::string, std::string> files;  // bytes of what was chosen, by field
@@ -45,6 +47,9 @@ struct FormContext {
 [[nodiscard]] std::vector<facts::Fact> submit_form(Form& form,
                                                    const FormContext& context,
                                                    Signer& signer);
+
+/// Puts what few need apart, unless it is asked for or says something: what is saved is seen.
+void put_apart(Form& form);
 
 /// A field by its id, null when the form has none of that name.
 [[nodiscard]] FieldView* find_field(Form& form, std::string_view id);

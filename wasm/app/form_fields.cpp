@@ -17,6 +17,13 @@ using base::Word;
     return std::string{base::without_margins(text)};
 }
 
+/// A person said something here, or must.
+[[nodiscard]] bool says_something(const FieldView& field) {
+    if (field.problem) return true;
+    if (field.kind == FieldKind::choice) return field.chosen != field.usual;
+    return !trimmed(field.text).empty();
+}
+
 /// A hint for every field that takes more than one way of writing.
 [[nodiscard]] Word usual_hint(FieldKind kind) {
     if (kind == FieldKind::hours) return Word::hint_hours;
@@ -69,6 +76,11 @@ std::string tenths_text(base::FlightTime time) {
     return base::print_tenths(time, base::Round::down);
 }
 
+void put_apart(Form& form) {
+    for (FieldView& field : form.fields)
+        field.apart = field.more && !form.asks_more && !says_something(field);
+}
+
 FieldView* find_field(Form& form, std::string_view id) {
     const auto found = std::find_if(form.fields.begin(),
                                     form.fields.end(),
@@ -84,6 +96,7 @@ FieldReader::FieldReader(Form& form) : form_(form) {
 
 void FieldReader::refuse(FieldView& field, const base::Problem& problem) {
     sound_ = false;
+    field.apart = false;
     if (!field.problem) field.problem = problem;
 }
 
@@ -91,10 +104,16 @@ void FieldReader::complain(base::Problem problem) {
     sound_ = false;
     FieldView* field = find_field(form_, problem.field);
     if (field != nullptr) {
-        if (!field->problem) field->problem = std::move(problem);
+        refuse(*field, problem);
     } else {
         form_.problems.push_back(std::move(problem));
     }
+}
+
+void FieldReader::complain(std::string field, Trouble code, std::vector<base::Arg> args) {
+    base::Problem problem = base::trouble(code, std::move(args));
+    problem.field = std::move(field);
+    complain(std::move(problem));
 }
 
 FieldView* FieldReader::filled(std::string_view id) {

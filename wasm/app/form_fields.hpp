@@ -39,6 +39,10 @@ class FieldReader {
     [[nodiscard]] std::int32_t choice(std::string_view id);
     /// Puts a problem beside the field it names, or on the form.
     void complain(base::Problem problem);
+    void complain(std::string field, base::Trouble code, std::vector<base::Arg> args = {});
+
+    /// The form has a field of that name.
+    [[nodiscard]] bool has(std::string_view id) { return find_field(form_, id) != nullptr; }
 
     [[nodiscard]] bool sound() const { return sound_; }
 

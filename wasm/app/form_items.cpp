@@ -1,4 +1,4 @@
-// Items with their limits, and work that renews them.
+// Work that renews items, flying planned, and spells out of service.
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
 
@@ -8,9 +8,7 @@
 namespace twoclocks::canvas {
 namespace {
 
-using base::Date;
 using base::FlightTime;
-using base::Problem;
 using base::Trouble;
 using base::Word;
 
@@ -20,52 +18,9 @@ using base::Word;
     return total ? tenths_text(*total) : std::string{};
 }
 
-void complain(FieldReader& reader,
-              std::string field,
-              Trouble code,
-              std::vector<base::Arg> args = {}) {
-    Problem problem = base::trouble(code, std::move(args));
-    problem.field = std::move(field);
-    reader.complain(std::move(problem));
-}
-
 [[nodiscard]] std::optional<base::Count> as_count(const std::optional<std::int64_t>& whole) {
     if (!whole) return std::nullopt;
     return base::Count{*whole};
-}
-
-[[nodiscard]] facts::LimitSet read_limit(FieldReader& reader) {
-    facts::LimitSet limit;
-    limit.limit_class = static_cast<facts::LimitClass>(reader.choice("class"));
-    limit.hours = reader.hours("hours");
-    const auto months = reader.whole("months");
-    if (months) limit.months = static_cast<std::int32_t>(*months);
-    limit.landings = as_count(reader.whole("landings"));
-    limit.rule = static_cast<base::CalendarRule>(reader.choice("rule"));
-    limit.anchor = facts::Anchor::release;
-    limit.anchor_on = reader.date("last_on");
-    limit.anchor_total = reader.hours("last_total");
-    limit.source = reader.text("source");
-    limit.revision = reader.text("revision");
-    return limit;
-}
-
-void check_limit(const facts::LimitSet& limit, Date today, FieldReader& reader) {
-    constexpr std::int32_t most_months = 1200;
-    if (!limit.hours && !limit.months && !limit.landings) {
-        if (reader.sound()) complain(reader, "hours", Trouble::limit_without_any);
-        return;
-    }
-    if (limit.hours && limit.hours->seconds == 0) complain(reader, "hours", Trouble::limit_zero);
-    if (limit.months && *limit.months == 0) complain(reader, "months", Trouble::limit_zero);
-    if (limit.landings && limit.landings->value == 0)
-        complain(reader, "landings", Trouble::limit_zero);
-    if (limit.months && *limit.months > most_months) {
-        complain(reader, "months", Trouble::months_absurd, {base::whole_arg(*limit.months)});
-    }
-    if (limit.anchor_on && *limit.anchor_on > today) {
-        complain(reader, "last_on", Trouble::entry_day_ahead, {base::day_arg(*limit.anchor_on)});
-    }
 }
 
 /// The item that a work form renews: its subject, or the one chosen from the list.
@@ -79,11 +34,8 @@ void check_limit(const facts::LimitSet& limit, Date today, FieldReader& reader) 
 }
 
 [[nodiscard]] std::string item_name(const FormContext& context, base::Id id) {
-    if (context.aircraft == nullptr) return {};
-    for (const timeline::ItemState& item : context.aircraft->items) {
-        if (item.id == id) return item.name;
-    }
-    return {};
+    const timeline::ItemState* item = item_of(context, id);
+    return item == nullptr ? std::string{} : item->name;
 }
 
 }  // namespace
@@ -97,50 +49,6 @@ std::vector<Word> class_words() {
 
 std::vector<Word> rule_words() {
     return {Word::rule_exact, Word::rule_month_end};
-}
-
-void make_new_item(Form& form, const FormContext& context) {
-    form.title = Word::form_new_item;
-    form.intro = Word::form_new_item_intro;
-    const auto field =
-        [&](const char* id, Word label, FieldKind kind, std::string text, Need need) {
-            form.fields.push_back(make_field(id, label, kind, std::move(text), need));
-        };
-    const bool has_overhaul = context.aircraft != nullptr && !context.aircraft->items.empty();
-    field("name", Word::field_item_name, FieldKind::text, {}, Need::needed);
-    form.fields.push_back(make_choice(
-        "role",
-        Word::field_role,
-        {Word::role_overhaul, Word::role_inspection, Word::role_component, Word::role_other},
-        has_overhaul ? 1 : 0));
-    field("hours", Word::field_hours, FieldKind::hours, {}, Need::optional);
-    field("months", Word::field_months, FieldKind::whole, {}, Need::optional);
-    field("landings", Word::field_landings, FieldKind::whole, {}, Need::optional);
-    field("last_on", Word::field_last_on, FieldKind::date, {}, Need::optional);
-    field("last_total",
-          Word::field_last_total,
-          FieldKind::hours,
-          total_text(context),
-          Need::optional);
-    form.fields.push_back(make_choice("class", Word::field_class, class_words(), 2));
-    form.fields.push_back(make_choice("rule", Word::field_rule, rule_words(), 0));
-    field("source", Word::field_source, FieldKind::text, {}, Need::optional);
-    field("revision", Word::field_revision, FieldKind::text, {}, Need::optional);
-}
-
-Facts take_new_item(Form& form, const FormContext& context, Signer& signer) {
-    FieldReader reader{form};
-    const std::string name = reader.text("name");
-    const facts::LimitSet limit = read_limit(reader);
-    check_limit(limit, context.today, reader);
-    if (!reader.sound()) return {};
-    const base::Id item = signer.new_id();
-    const auto role = static_cast<facts::ItemRole>(reader.choice("role"));
-    const auto sign = [&](base::Id id, facts::Fields fields) {
-        return signer.sign(
-            id, {context.today, {form.aircraft, item}, std::move(fields), {}}, context.journal);
-    };
-    return {sign(item, facts::ItemAdded{name, role, {}}), sign(signer.new_id(), limit)};
 }
 
 void make_work_done(Form& form, const FormContext& context) {
@@ -184,8 +92,8 @@ Facts take_work_done(Form& form, const FormContext& context, Signer& signer) {
     const auto on = reader.date("date");
     const base::Id item = renewed_item(reader, form, context);
     if (on && *on > context.today)
-        complain(reader, "date", Trouble::entry_day_ahead, {base::day_arg(*on)});
-    if (item.empty()) complain(reader, "item", Trouble::form_no_item);
+        reader.complain("date", Trouble::entry_day_ahead, {base::day_arg(*on)});
+    if (item.empty()) reader.complain("item", Trouble::form_no_item);
     if (!reader.sound()) return {};
     work.renews = {{item, {}}};
     facts::Body body{*on, {form.aircraft, item}, std::move(work), {}};
@@ -206,7 +114,7 @@ Facts take_usage_plan(Form& form, const FormContext& context, Signer& signer) {
     const auto month = reader.hours("month");
     const std::string why = reader.text("why");
     if (month && *month > base::hours(most_month_hours)) {
-        complain(reader, "month", Trouble::form_month_absurd, {base::whole_arg(most_month_hours)});
+        reader.complain("month", Trouble::form_month_absurd, {base::whole_arg(most_month_hours)});
     }
     if (!reader.sound()) return {};
     facts::Body body{context.today, {form.aircraft}, facts::UsagePlanned{*month, why}, {}};
@@ -228,8 +136,7 @@ Facts take_parked(Form& form, const FormContext& context, Signer& signer) {
     const auto from = reader.date("date");
     const auto until = reader.date("until");
     const std::string why = reader.text("why");
-    if (from && until && *until <= *from)
-        complain(reader, "until", Trouble::form_ends_before_start);
+    if (from && until && *until <= *from) reader.complain("until", Trouble::form_ends_before_start);
     if (!reader.sound()) return {};
     facts::Body body{*from, {form.aircraft}, facts::OutOfService{until, why}, {}};
     return {signer.sign(signer.new_id(), std::move(body), context.journal)};

@@ -16,6 +16,12 @@ void make_work_done(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_work_done(Form& form, const FormContext& context, Signer& signer);
 void make_new_item(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_new_item(Form& form, const FormContext& context, Signer& signer);
+void make_change_limit(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_change_limit(Form& form, const FormContext& context, Signer& signer);
+void make_permit(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_permit(Form& form, const FormContext& context, Signer& signer);
+void make_rename_item(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_rename_item(Form& form, const FormContext& context, Signer& signer);
 void make_usage_plan(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_usage_plan(Form& form, const FormContext& context, Signer& signer);
 void make_parked(Form& form, const FormContext& context);
@@ -26,6 +32,9 @@ void make_withdraw(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_withdraw(Form& form, const FormContext& context, Signer& signer);
 void make_author(Form& form, const FormContext& context);
 void make_specimen(Form& form, const FormContext& context);
+
+/// The item of a form's bearer by its id, null when it bears none of that name.
+[[nodiscard]] const timeline::ItemState* item_of(const FormContext& context, base::Id id);
 
 /// Words of a meter's drive and of a limit's class, in the order of their enumerations.
 [[nodiscard]] std::vector<base::Word> drive_words();

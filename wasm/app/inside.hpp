@@ -152,6 +152,7 @@ struct AppState::Inside {
     // --- screens (app/screens.cpp)
     void make_screen();
     [[nodiscard]] FormContext form_context() const;
+    [[nodiscard]] FormContext context_of(base::Id subject) const;
 };
 
 /// Hands the whole visible journal over as a file, from memory.

@@ -134,7 +134,7 @@ Word label_of(std::string_view key) {
                               Row{"calendar_rule", Word::field_rule},
                               Row{"drive", Word::field_drive},
                               Row{"role", Word::field_role},
-                              Row{"anchor", Word::field_anchor}};
+                              Row{"anchor", Word::field_counts_from}};
     for (const Row* row : {row_of(rare_rows, key),
                            row_of(part_rows, key),
                            row_of(care_rows, key),

@@ -28,10 +28,16 @@ using Inside = AppState::Inside;
 
 [[nodiscard]] FormPage form_page(const Inside& in) {
     const Form& form = in.form;
-    FormPage page{
-        {form.title, {}}, {form.intro, {}}, form.fields, {form.submit, {}}, form.problems};
-    for (FieldView& field : page.fields)
-        understand(field);
+    FormPage page{{form.title, {}}, {form.intro, {}}, {}, {form.submit, {}}, form.problems};
+    page.about = form.about;
+    page.asks_more = form.asks_more;
+    for (const FieldView& field : form.fields) {
+        if (field.more && page.more_at < 0)
+            page.more_at = static_cast<std::int32_t>(page.fields.size());
+        if (field.apart) continue;
+        page.fields.push_back(field);
+        understand(page.fields.back());
+    }
     page.can_clear = is_touched(form, in.entry.fresh);
     if (page.can_clear) page.draft_note = in.entry.note;
     return page;
@@ -202,6 +208,11 @@ using Inside = AppState::Inside;
 
 FormContext AppState::Inside::form_context() const {
     const views::Assessed* found = assessed(form.aircraft);
+    return {ledger.visible(), found == nullptr ? nullptr : &found->state, today, signer.author()};
+}
+
+FormContext AppState::Inside::context_of(base::Id subject) const {
+    const views::Assessed* found = assessed(aircraft_of_subject(ledger.visible(), subject));
     return {ledger.visible(), found == nullptr ? nullptr : &found->state, today, signer.author()};
 }
 

@@ -159,7 +159,7 @@ class AircraftPage {
         for (std::uint32_t i = 0; i < view_.due.size(); ++i) {
             const DuePress press = due_card(ui_, static_cast<std::int32_t>(i), view_.due[i]);
             if (press.figure >= 0) open_why(why + press.figure);
-            if (press.work_done) open_form(FormKind::work_done, view_.due[i].item);
+            if (press.form) open_form(*press.form, view_.due[i].item);
             why += figures_in(view_.due[i]);
             ui_.gap(space::middle);
         }

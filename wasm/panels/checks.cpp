@@ -58,7 +58,7 @@ class Checks {
         for (const views::CheckRow& row : group.rows) {
             const DuePress press = check_card(ui_, index_, row);
             if (press.figure >= 0) answer_ = intent::OpenWhy{why_ + press.figure};
-            if (press.work_done) answer_ = intent::OpenForm{FormKind::work_done, row.due.item};
+            if (press.form) answer_ = intent::OpenForm{*press.form, row.due.item};
             why_ += figures_in(row.due);
             ++index_;
             ui_.gap(space::middle);

@@ -100,9 +100,7 @@ DuePress check_card(Ui& ui, std::int32_t index, const views::CheckRow& row) {
         if (due.count_left) rows.line(Word::label_count_left, *due.count_left);
         rows.line(Word::label_likely, due.likely);
         press.figure = rows.tapped();
-        const std::string id = "work-done-" + std::to_string(index);
-        press.work_done =
-            button_row(ui, {{id, ui.say(Word::button_work_done), true, due.name}}) == 0;
+        press.form = item_buttons(ui, index, due, true);
     });
     return press;
 }

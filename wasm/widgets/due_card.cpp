@@ -81,6 +81,23 @@ std::int32_t figures_in(const DueRow& row) {
     return (row.hours_left ? 1 : 0) + (row.calendar_left ? 1 : 0) + (row.count_left ? 1 : 0) + 1;
 }
 
+std::optional<FormKind> item_buttons(Ui& ui, std::int32_t index, const DueRow& row, bool rename) {
+    std::vector<ButtonSpec> buttons;
+    std::vector<FormKind> forms;
+    const auto offer = [&](const char* id, Word label, FormKind form) {
+        buttons.push_back({id + std::to_string(index), ui.say(label), true, row.name});
+        forms.push_back(form);
+    };
+    offer("work-done-", Word::button_work_done, FormKind::work_done);
+    offer("change-limit-", Word::button_change_limit, FormKind::change_limit);
+    // Nobody asks for leave to fly past what is far away.
+    if (row.state >= views::State::due) offer("permit-", Word::button_permit, FormKind::permit);
+    if (rename) offer("rename-", Word::button_rename_item, FormKind::rename_item);
+    const std::int32_t pressed = button_row(ui, buttons);
+    if (pressed < 0) return std::nullopt;
+    return forms[static_cast<std::size_t>(pressed)];
+}
+
 DuePress due_card(Ui& ui, std::int32_t index, const DueRow& row) {
     DuePress press;
     card(ui, [&] {
@@ -89,9 +106,7 @@ DuePress due_card(Ui& ui, std::int32_t index, const DueRow& row) {
         ui.gap(space::middle);
         press.figure = figure_cells(ui, figures_of(ui, index, row));
         ui.gap(space::middle);
-        const std::string id = "work-done-" + std::to_string(index);
-        press.work_done =
-            button_row(ui, {{id, ui.say(Word::button_work_done), true, row.name}}) == 0;
+        press.form = item_buttons(ui, index, row, false);
     });
     return press;
 }

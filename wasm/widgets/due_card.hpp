@@ -1,9 +1,11 @@
 // What one aircraft must have done, and what its records disagree about, as cards.
 #pragma once
 
+#include "wasm/intent.hpp"
 #include "wasm/widgets/figures.hpp"
 #include "wasm/widgets/ui.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -12,9 +14,15 @@
 namespace twoclocks::canvas {
 
 struct DuePress {
-    std::int32_t figure{-1};  // which of its figures was tapped: those present, likely last
-    bool work_done{false};
+    std::int32_t figure{-1};         // which of its figures was tapped: those present, likely last
+    std::optional<FormKind> form{};  // about its item
 };
+
+/// What can be recorded about an item beside work on it. `rename`: where one looks through items.
+[[nodiscard]] std::optional<FormKind> item_buttons(Ui& ui,
+                                                   std::int32_t index,
+                                                   const views::DueRow& row,
+                                                   bool rename);
 
 [[nodiscard]] DuePress due_card(Ui& ui, std::int32_t index, const views::DueRow& row);
 /// How many figures a row shows.

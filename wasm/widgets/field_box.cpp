@@ -15,7 +15,8 @@ constexpr float strong_frame = 2.5F;
 
 std::string label_of(Ui& ui, const FieldView& field) {
     std::string label = ui.say(field.label);
-    if (!field.optional) return label;
+    // All that stands under "More settings" is optional: there the word would only be noise.
+    if (!field.optional || field.more) return label;
     return ui.say({Word::optional_label, {base::text_arg(label)}});
 }
 

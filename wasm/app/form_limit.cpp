@@ -1,0 +1,167 @@
+// A new item with its limit, a limit that takes the place of the one in force, leave to fly past
+// one, and a new name. The bearer of an item is what its facts are about first.
+#include "wasm/app/form_kinds.hpp"
+#include "wasm/app/limit_fields.hpp"
+
+#include "engine/base/message_args.hpp"
+#include "engine/facts/check.hpp"
+#include "engine/limits/due.hpp"
+
+namespace twoclocks::canvas {
+namespace {
+
+using base::Trouble;
+using base::Word;
+
+void add_date(Form& form, base::Date today) {
+    form.fields.push_back(make_field(
+        "date", Word::field_from, FieldKind::date, base::print_date(today), Need::needed));
+}
+
+/// Says whose item a form is about.
+void name_item(Form& form, const FormContext& context, const timeline::ItemState* item) {
+    if (item == nullptr) return;
+    form.about = {Word::as_told, {base::text_arg(item->name)}};
+    if (context.aircraft != nullptr) {
+        form.about = {Word::form_about_item,
+                      {base::text_arg(item->name), base::text_arg(context.aircraft->registration)}};
+    }
+}
+
+/// The limit to start from: the one in force, or one that says nothing yet.
+[[nodiscard]] facts::LimitSet limit_in_force(const timeline::ItemState* item) {
+    return item != nullptr && item->limit ? *item->limit : fresh_limit();
+}
+
+/// Says what is wrong with a record that is about to be written, each beside its field.
+void check_body(FieldReader& reader, const facts::Body& body) {
+    if (!reader.sound()) return;
+    for (base::Problem& problem : facts::check(body))
+        reader.complain(std::move(problem));
+}
+
+}  // namespace
+
+const timeline::ItemState* item_of(const FormContext& context, base::Id id) {
+    if (context.aircraft == nullptr) return nullptr;
+    for (const timeline::ItemState& item : context.aircraft->items) {
+        if (item.id == id) return &item;
+    }
+    return nullptr;
+}
+
+void make_new_item(Form& form, const FormContext& context) {
+    form.title = Word::form_new_item;
+    form.intro = Word::form_new_item_intro;
+    const bool has_items = context.aircraft != nullptr && !context.aircraft->items.empty();
+    form.fields.push_back(
+        make_field("name", Word::field_item_name, FieldKind::text, {}, Need::needed));
+    form.fields.push_back(make_choice(
+        "role",
+        Word::field_role,
+        {Word::role_overhaul, Word::role_inspection, Word::role_component, Word::role_other},
+        has_items ? 1 : 0));
+    facts::LimitSet limit = fresh_limit();
+    if (context.aircraft != nullptr) limit.anchor_total = limits::total_time(*context.aircraft);
+    add_usual_fields(form, limit);
+    form.fields.push_back(
+        as_more(make_field("chapter", Word::field_chapter, FieldKind::text, {}, Need::optional),
+                Word::group_place));
+    add_rare_fields(form, limit);
+}
+
+Facts take_new_item(Form& form, const FormContext& context, Signer& signer) {
+    FieldReader reader{form};
+    const base::Id item = signer.new_id();
+    const auto role = static_cast<facts::ItemRole>(reader.choice("role"));
+    facts::LimitSet limit = fresh_limit();
+    facts::ItemAdded added{reader.text("name"), role, reader.text("chapter")};
+    read_limit(reader, limit);
+    facts::Body body{context.today, {form.aircraft, item}, std::move(limit), {}};
+    check_limit_fields(reader, body, role, context.today);
+    if (!reader.sound()) return {};
+    facts::Body first{context.today, body.about, std::move(added), {}};
+    return {signer.sign(item, std::move(first), context.journal),
+            signer.sign(signer.new_id(), std::move(body), context.journal)};
+}
+
+void make_change_limit(Form& form, const FormContext& context) {
+    const timeline::ItemState* item = item_of(context, form.subject);
+    form.title = Word::form_change_limit;
+    form.intro = Word::form_change_limit_intro;
+    name_item(form, context, item);
+    add_date(form, context.today);
+    const facts::LimitSet limit = limit_in_force(item);
+    add_usual_fields(form, limit);
+    add_rare_fields(form, limit);
+}
+
+Facts take_change_limit(Form& form, const FormContext& context, Signer& signer) {
+    FieldReader reader{form};
+    const timeline::ItemState* item = item_of(context, form.subject);
+    if (item == nullptr) return {};
+    const auto on = reader.date("date");
+    facts::LimitSet limit = limit_in_force(item);
+    read_limit(reader, limit);
+    facts::Body body{on.value_or(context.today), {form.aircraft, item->id}, std::move(limit), {}};
+    check_limit_fields(reader, body, item->role, context.today);
+    if (!reader.sound()) return {};
+    return {signer.sign(signer.new_id(), std::move(body), context.journal)};
+}
+
+void make_permit(Form& form, const FormContext& context) {
+    form.title = Word::form_permit;
+    form.intro = Word::form_permit_intro;
+    name_item(form, context, item_of(context, form.subject));
+    const auto field = [&](const char* id, Word label, FieldKind kind, Need need) {
+        form.fields.push_back(make_field(id, label, kind, {}, need));
+    };
+    field("issuer", Word::field_issuer, FieldKind::text, Need::needed);
+    field("reference", Word::field_permit_reference, FieldKind::text, Need::optional);
+    field("route", Word::field_route, FieldKind::text, Need::optional);
+    add_date(form, context.today);
+    field("hours", Word::field_permit_hours, FieldKind::hours, Need::optional);
+    field("until", Word::field_permit_until, FieldKind::date, Need::optional);
+    form.fields.back().hint = {Word::hint_permit, {}};
+}
+
+Facts take_permit(Form& form, const FormContext& context, Signer& signer) {
+    FieldReader reader{form};
+    facts::Permit permit;
+    permit.issuer = reader.text("issuer");
+    permit.reference = reader.text("reference");
+    permit.route = reader.text("route");
+    permit.hours = reader.hours("hours");
+    permit.until = reader.date("until");
+    const auto on = reader.date("date");
+    if (on && permit.until && *permit.until < *on)
+        reader.complain("until", Trouble::form_ends_before_start);
+    facts::Body body{
+        on.value_or(context.today), {form.aircraft, form.subject}, std::move(permit), {}};
+    check_body(reader, body);
+    if (!reader.sound()) return {};
+    return {signer.sign(signer.new_id(), std::move(body), context.journal)};
+}
+
+void make_rename_item(Form& form, const FormContext& context) {
+    const timeline::ItemState* item = item_of(context, form.subject);
+    form.title = Word::form_rename_item;
+    form.intro = Word::form_rename_item_intro;
+    name_item(form, context, item);
+    form.fields.push_back(make_field("name",
+                                     Word::field_item_name,
+                                     FieldKind::text,
+                                     item == nullptr ? std::string{} : item->name,
+                                     Need::needed));
+    form.fields.push_back(make_field("why", Word::field_why, FieldKind::text, {}, Need::optional));
+}
+
+Facts take_rename_item(Form& form, const FormContext& context, Signer& signer) {
+    FieldReader reader{form};
+    facts::ItemChanged changed{reader.text("name"), reader.text("why")};
+    if (!reader.sound()) return {};
+    facts::Body body{context.today, {form.aircraft, form.subject}, std::move(changed), {}};
+    return {signer.sign(signer.new_id(), std::move(body), context.journal)};
+}
+
+}  // namespace twoclocks::canvas
