@@ -128,6 +128,46 @@ export const pages = [
     sign: ['alert'],
   },
   {
+    name: 'form_new_item',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Add an item with a limit');
+    },
+    sign: ['button', 'More settings'],
+    screens: 2,
+  },
+  {
+    name: 'form_more_settings',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Add an item with a limit');
+      await page.tap('button', 'More settings');
+    },
+    sign: ['button', 'Fewer settings'],
+    screens: 6,
+  },
+  {
+    name: 'form_change_limit',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Change limit: Overhaul');
+    },
+    sign: ['heading', 'Change this limit'],
+    screens: 2,
+  },
+  {
+    name: 'form_permit',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-2')(page);
+      await page.tap('button', /^Permit past it/);
+    },
+    sign: ['textbox', 'Issued by'],
+  },
+  {
     name: 'specimen',
     from: 'none',
     hash: '#specimen',

@@ -30,6 +30,10 @@ struct Sample {
 [[nodiscard]] Screen form();
 [[nodiscard]] Screen wrong_form();
 [[nodiscard]] Screen fields();
+[[nodiscard]] Screen new_item();
+[[nodiscard]] Screen item_settings();         // "More settings" open
+[[nodiscard]] Screen item_settings_closed();  // what says something stays
+[[nodiscard]] Screen permit();
 [[nodiscard]] Screen returned_draft();
 [[nodiscard]] Screen returned_pad();
 [[nodiscard]] Screen saved_notice();

@@ -2,6 +2,7 @@
 
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
+#include "wasm/app/written.hpp"
 
 namespace twoclocks::canvas {
 
@@ -65,6 +66,20 @@ Form make_form(FormKind kind, base::Id subject, const FormContext& context) {
     if (day != nullptr && day->kind == FieldKind::date) day->quick = quick_days(context.today);
     put_apart(form);
     return form;
+}
+
+FormPage page_of_form(const Form& form) {
+    FormPage page{{form.title, {}}, {form.intro, {}}, {}, {form.submit, {}}, form.problems};
+    page.about = form.about;
+    page.asks_more = form.asks_more;
+    for (const FieldView& field : form.fields) {
+        if (field.more && page.more_at < 0)
+            page.more_at = static_cast<std::int32_t>(page.fields.size());
+        if (field.apart) continue;
+        page.fields.push_back(field);
+        understand(page.fields.back());
+    }
+    return page;
 }
 
 std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Signer& signer) {

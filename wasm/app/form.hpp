@@ -51,6 +51,9 @@ struct FormContext {
 /// Puts what few need apart, unless it is asked for or says something: what is saved is seen.
 void put_apart(Form& form);
 
+/// What the page shows of a form: the fields that are asked for, and how each was understood.
+[[nodiscard]] FormPage page_of_form(const Form& form);
+
 /// A field by its id, null when the form has none of that name.
 [[nodiscard]] FieldView* find_field(Form& form, std::string_view id);
 

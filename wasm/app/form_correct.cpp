@@ -3,12 +3,12 @@
 // the file format has, so a new kind of record can be corrected without a line here.
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
+#include "wasm/app/limit_fields.hpp"
 #include "wasm/app/record_labels.hpp"
 
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
-#include "engine/facts/check.hpp"
 #include "engine/facts/fields.hpp"
 #include "engine/facts/names.hpp"
 #include "engine/views/record_care.hpp"
@@ -19,6 +19,9 @@ namespace {
 using base::Word;
 
 constexpr const char* date_field = "date";
+
+/// Whether an aircraft is an example is not for a person to correct.
+constexpr std::string_view not_asked = "invented";
 
 /// What is copied off a plate is typed in capitals and corrected by nobody.
 [[nodiscard]] FieldKind kind_of(std::string_view key) {
@@ -44,7 +47,7 @@ class FieldMaker {
     }
 
     void truth(std::string_view key, bool truth) {
-        if (!truth && is_rare(key)) return;
+        if (key == not_asked) return;
         form_.fields.push_back(make_choice(
             std::string{key}, label_of(key), {Word::choice_no, Word::choice_yes}, truth ? 1 : 0));
     }
@@ -108,7 +111,6 @@ class FieldMaker {
 
   private:
     void add(std::string_view key, FieldKind kind, std::string text, Need need) {
-        if (text.empty() && is_rare(key)) return;
         // The reason of the record itself must not collide with the reason of its correction.
         const std::string id = key == "why" ? std::string{"own_why"} : std::string{key};
         form_.fields.push_back(make_field(id, label_of(key), kind, std::move(text), need));
@@ -131,7 +133,7 @@ class FieldTaker {
     void note(std::string_view key, std::string& text) { text = reader_.text(id(key)); }
 
     void truth(std::string_view key, bool& truth) {
-        if (truth || !is_rare(key)) truth = reader_.choice(key) == 1;
+        if (key != not_asked) truth = reader_.choice(key) == 1;
     }
 
     void date(std::string_view key, std::optional<base::Date>& date) { date = reader_.date(key); }
@@ -218,8 +220,13 @@ void make_correct(Form& form, const FormContext& context) {
     const facts::Body& body = body_of(*fact);
     form.fields.push_back(make_field(
         date_field, Word::field_date, FieldKind::date, base::print_date(body.on), Need::needed));
-    FieldMaker maker{form};
-    std::visit([&](const auto& fields) { visit(maker, fields); }, body.fields);
+    if (const auto* limit = std::get_if<facts::LimitSet>(&body.fields)) {
+        add_usual_fields(form, *limit);
+        add_rare_fields(form, *limit);
+    } else {
+        FieldMaker maker{form};
+        std::visit([&](const auto& fields) { visit(maker, fields); }, body.fields);
+    }
     form.fields.push_back(
         make_field("why", Word::field_why_corrected, FieldKind::text, {}, Need::needed));
 }
@@ -230,14 +237,15 @@ Facts take_correct(Form& form, const FormContext& context, Signer& signer) {
     FieldReader reader{form};
     auto instead = std::make_shared<facts::Body>(body_of(*fact));
     const auto on = reader.date(date_field);
-    FieldTaker taker{reader};
-    std::visit([&](auto& fields) { visit(taker, fields); }, instead->fields);
+    if (auto* limit = std::get_if<facts::LimitSet>(&instead->fields)) {
+        read_limit(reader, *limit);
+    } else {
+        FieldTaker taker{reader};
+        std::visit([&](auto& fields) { visit(taker, fields); }, instead->fields);
+    }
     const std::string why = reader.text("why");
     if (on) instead->on = *on;
-    if (reader.sound()) {
-        for (base::Problem& problem : facts::check(*instead))
-            reader.complain(std::move(problem));
-    }
+    check_fields(reader, *instead);
     if (!reader.sound()) return {};
     facts::Correction correction{facts::ref_to(context.journal, *fact), why, instead};
     facts::Body body{context.today, fact->body.about, std::move(correction), {}};

@@ -4,8 +4,8 @@
 #include "wasm/app/limit_fields.hpp"
 
 #include "engine/base/message_args.hpp"
-#include "engine/facts/check.hpp"
 #include "engine/limits/due.hpp"
+#include "engine/timeline/resolve.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -33,11 +33,14 @@ void name_item(Form& form, const FormContext& context, const timeline::ItemState
     return item != nullptr && item->limit ? *item->limit : fresh_limit();
 }
 
-/// Says what is wrong with a record that is about to be written, each beside its field.
-void check_body(FieldReader& reader, const facts::Body& body) {
-    if (!reader.sound()) return;
-    for (base::Problem& problem : facts::check(body))
-        reader.complain(std::move(problem));
+/// The day the limit in force holds from.
+[[nodiscard]] std::optional<base::Date> in_force_since(const FormContext& context,
+                                                       base::Id bearer,
+                                                       const timeline::ItemState& item) {
+    for (const timeline::Record& record : timeline::resolve(context.journal, bearer)) {
+        if (record.root == item.limit_fact && !record.withdrawn) return record.in_use.on;
+    }
+    return std::nullopt;
 }
 
 }  // namespace
@@ -66,7 +69,7 @@ void make_new_item(Form& form, const FormContext& context) {
     add_usual_fields(form, limit);
     form.fields.push_back(
         as_more(make_field("chapter", Word::field_chapter, FieldKind::text, {}, Need::optional),
-                Word::group_place));
+                Word::blank));
     add_rare_fields(form, limit);
 }
 
@@ -101,6 +104,9 @@ Facts take_change_limit(Form& form, const FormContext& context, Signer& signer) 
     const timeline::ItemState* item = item_of(context, form.subject);
     if (item == nullptr) return {};
     const auto on = reader.date("date");
+    const std::optional<base::Date> since = in_force_since(context, form.aircraft, *item);
+    if (on && since && *on < *since)
+        reader.complain("date", Trouble::form_limit_before, {base::day_arg(*since)});
     facts::LimitSet limit = limit_in_force(item);
     read_limit(reader, limit);
     facts::Body body{on.value_or(context.today), {form.aircraft, item->id}, std::move(limit), {}};
@@ -138,7 +144,7 @@ Facts take_permit(Form& form, const FormContext& context, Signer& signer) {
         reader.complain("until", Trouble::form_ends_before_start);
     facts::Body body{
         on.value_or(context.today), {form.aircraft, form.subject}, std::move(permit), {}};
-    check_body(reader, body);
+    check_fields(reader, body);
     if (!reader.sound()) return {};
     return {signer.sign(signer.new_id(), std::move(body), context.journal)};
 }

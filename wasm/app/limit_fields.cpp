@@ -46,6 +46,7 @@ constexpr std::array rare_rows{
     Row{"first_starts", Word::group_first},
     Row{"once", Word::group_counting},
     Row{"combine", Word::group_counting},
+    Row{"in_force", Word::group_counting},
     Row{"anchor", Word::group_counting},
     Row{"anchor_landings", Word::group_counting},
     Row{"anchor_starts", Word::group_counting},
@@ -254,22 +255,29 @@ void read_limit(FieldReader& reader, facts::LimitSet& limit) {
     facts::visit(taker, limit);
 }
 
+void check_fields(FieldReader& reader, const facts::Body& body) {
+    if (!reader.sound()) return;
+    const auto* limit = std::get_if<facts::LimitSet>(&body.fields);
+    for (base::Problem& problem : facts::check(body)) {
+        const bool percent = limit != nullptr && problem.field == percent_key &&
+                             problem.code == Trouble::number_absurd;
+        if (percent) {
+            problem = base::trouble(
+                Trouble::form_percent_absurd,
+                {base::decimal_arg(limit->tolerance.permille.value_or(0), percent_decimals)});
+            problem.field = percent_key;
+        }
+        reader.complain(std::move(problem));
+    }
+}
+
 void check_limit_fields(FieldReader& reader,
                         const facts::Body& body,
                         facts::ItemRole role,
                         base::Date today) {
     const auto* limit = std::get_if<facts::LimitSet>(&body.fields);
-    if (limit == nullptr || !reader.sound()) return;  // what was not read is not missing
-    for (base::Problem& problem : facts::check(body)) {
-        const bool percent = problem.field == percent_key && limit->tolerance.permille;
-        if (percent && problem.code == Trouble::number_absurd) {
-            reader.complain(problem.field,
-                            Trouble::form_percent_absurd,
-                            {base::decimal_arg(*limit->tolerance.permille, percent_decimals)});
-        } else {
-            reader.complain(std::move(problem));
-        }
-    }
+    if (limit == nullptr || !reader.sound()) return;
+    check_fields(reader, body);
     if (limit->tolerance.overfly_hours && role != facts::ItemRole::inspection)
         reader.complain("overfly_hours", Trouble::form_overfly_item);
     if (limit->anchor_on && *limit->anchor_on > today) {

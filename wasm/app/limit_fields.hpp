@@ -25,7 +25,11 @@ void add_rare_fields(Form& form, const facts::LimitSet& limit);
 /// time that was not touched keeps its seconds, which the field shows only to the tenth.
 void read_limit(FieldReader& reader, facts::LimitSet& limit);
 
-/// Says of a limit that is about to be written what is wrong with it, each beside its field.
+/// Says of a record that is about to be written what is wrong with it, each beside its field; of
+/// one whose fields could not all be read nothing, for what was not read is not missing.
+void check_fields(FieldReader& reader, const facts::Body& body);
+
+/// The same of a limit, with what its item and the day leave possible.
 void check_limit_fields(FieldReader& reader,
                         const facts::Body& body,
                         facts::ItemRole role,

@@ -15,7 +15,7 @@ struct Row {
     Word label;
 };
 
-/// Settings that few limits have: a field is laid out only for one that is there.
+/// Settings that few limits have.
 constexpr std::array rare_rows{Row{"days", Word::field_days},
                                Row{"first_hours", Word::field_first_hours},
                                Row{"first_months", Word::field_first_months},
@@ -96,10 +96,6 @@ template <std::size_t Count>
 }
 
 }  // namespace
-
-bool is_rare(std::string_view key) {
-    return key == "invented" || row_of(rare_rows, key) != nullptr;
-}
 
 Word label_of(std::string_view key) {
     constexpr std::array rows{Row{"registration", Word::field_registration},

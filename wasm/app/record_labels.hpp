@@ -12,9 +12,6 @@ namespace twoclocks::canvas {
 /// The label of a field of the file format.
 [[nodiscard]] base::Word label_of(std::string_view key);
 
-/// True for a setting that few records have: a field is laid out only for one that is there.
-[[nodiscard]] bool is_rare(std::string_view key);
-
 /// The words of a choice, in the order of its values.
 [[nodiscard]] std::vector<base::Word> option_words(facts::LimitClass);
 [[nodiscard]] std::vector<base::Word> option_words(facts::MeterDrive);

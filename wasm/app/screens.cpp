@@ -1,7 +1,6 @@
 // From where the person is to what the page shows.
 #include "wasm/app/inside.hpp"
 #include "wasm/app/specimen.hpp"
-#include "wasm/app/written.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -28,16 +27,7 @@ using Inside = AppState::Inside;
 
 [[nodiscard]] FormPage form_page(const Inside& in) {
     const Form& form = in.form;
-    FormPage page{{form.title, {}}, {form.intro, {}}, {}, {form.submit, {}}, form.problems};
-    page.about = form.about;
-    page.asks_more = form.asks_more;
-    for (const FieldView& field : form.fields) {
-        if (field.more && page.more_at < 0)
-            page.more_at = static_cast<std::int32_t>(page.fields.size());
-        if (field.apart) continue;
-        page.fields.push_back(field);
-        understand(page.fields.back());
-    }
+    FormPage page = page_of_form(form);
     page.can_clear = is_touched(form, in.entry.fresh);
     if (page.can_clear) page.draft_note = in.entry.note;
     return page;
