@@ -2,6 +2,7 @@
 #include "tests/app/limit_bench.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace {
 
@@ -68,9 +69,15 @@ TEST_CASE("a simple item is asked for as shortly as before, and More settings op
     CHECK_FALSE(hangar.form().asks_more);
     hangar.more();
     CHECK(hangar.form().asks_more);
-    CHECK(ids().size() == few.size() + 26);
+    CHECK(ids().size() == few.size() + 27);
     CHECK(hangar.form().fields[11].id == "chapter");
     CHECK_FALSE(hangar.form().can_clear);  // looking is not typing
+    std::set<std::string> labels;
+    for (const FieldView& field : hangar.form().fields) {
+        CAPTURE(field.id);
+        CHECK(labels.insert(said(field.label)).second);
+        CHECK(said(field.label) != "Other");
+    }
     hangar.more();
     CHECK(ids() == few);
 }

@@ -1,4 +1,5 @@
-// Every setting of a limit ends in its own field of the record, and what cannot be stands beside it.
+// Every setting of a limit ends in its own field of the record, and what cannot be stands beside
+// it.
 #include "tests/app/limit_bench.hpp"
 
 namespace {

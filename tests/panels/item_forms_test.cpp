@@ -23,7 +23,7 @@ Wanted pressed(const Screen& screen, const std::string& id) {
 }
 
 /// Place of a node in the order in which it is spoken and comes under the Tab key.
-std::ptrdiff_t place_of(const CanvasPage& page, const std::string& id) {
+std::ptrdiff_t place_of(CanvasPage& page, const std::string& id) {
     const auto& nodes = page.scene().nodes();
     const auto found =
         std::find_if(nodes.begin(), nodes.end(), [&](const Node& each) { return each.id == id; });
@@ -32,7 +32,7 @@ std::ptrdiff_t place_of(const CanvasPage& page, const std::string& id) {
     return found - nodes.begin();
 }
 
-std::vector<std::string> headings(const CanvasPage& page) {
+std::vector<std::string> headings(CanvasPage& page) {
     std::vector<std::string> out;
     for (const Node& node : page.scene().nodes()) {
         if (node.role == Role::heading && node.level == 2) out.push_back(node.name);

@@ -30,6 +30,7 @@ namespace {
         const FieldView& field = view.fields[static_cast<std::size_t>(at)];
         const std::string its_group = ui.say(field.group);
         if (!its_group.empty() && its_group != group) {
+            ui.gap(space::small);
             heading(ui, 2, its_group);
             ui.gap(space::small);
         }
