@@ -22,6 +22,43 @@ using base::Trouble;
     return (to.total - from.total).seconds > days * seconds_per_day;
 }
 
+/// How a figure between others is refused: in the figures of a meter, or of total time.
+struct Wording {
+    const char* field;
+    FlightTime total_less_shown;
+    Trouble falls;
+    Trouble above_later;
+    bool after_its_day;  // what is recorded of the day itself was before it
+};
+
+/// Whether an entry fits between its neighbours. The series never falls, so the last before and
+/// the first after stand for all of it.
+[[nodiscard]] base::Problems refusals(const UsagePoint& entered,
+                                      const UsageSeries& series,
+                                      const Wording& wording) {
+    const UsagePoint* before = nullptr;
+    const UsagePoint* after = nullptr;
+    for (const UsagePoint& point : series) {
+        const bool earlier =
+            point.on < entered.on || (wording.after_its_day && point.on == entered.on);
+        if (earlier) before = &point;
+        if (point.on > entered.on && after == nullptr) after = &point;
+    }
+    const auto refuse = [&](Trouble code, const UsagePoint& point) {
+        const FlightTime shown = point.total - wording.total_less_shown;
+        return base::Problems{
+            at_field(wording.field, code, {base::hours_used_arg(shown), base::day_arg(point.on)})};
+    };
+    if (before != nullptr && before->total > entered.total) return refuse(wording.falls, *before);
+    if (after != nullptr && after->total < entered.total)
+        return refuse(wording.above_later, *after);
+    if (before != nullptr && too_fast(*before, entered))
+        return refuse(Trouble::entry_too_fast, *before);
+    if (after != nullptr && too_fast(entered, *after))
+        return refuse(Trouble::entry_too_fast, *after);
+    return {};
+}
+
 }  // namespace
 
 const MeterState* meter_in_use(const AircraftState& state) {
@@ -35,28 +72,23 @@ base::Problems check_reading(const AircraftState& state, FlightTime reads, Date 
     if (on < meter->fitted_on) {
         return {at_field("date", Trouble::entry_before_meter, {base::day_arg(meter->fitted_on)})};
     }
-    const UsagePoint entered{on, reads - meter->reads + meter->total, {}};
-    const FlightTime offset = meter->total - meter->reads;
-    const UsagePoint* before = nullptr;
-    const UsagePoint* after = nullptr;
-    for (const UsagePoint& point : state.usage) {
-        if (point.on <= on) before = &point;
-        if (point.on > on && after == nullptr) after = &point;
-    }
-    const auto refuse = [&](Trouble code, const UsagePoint& point) {
-        return base::Problems{at_field(
-            "reads", code, {base::hours_used_arg(point.total - offset), base::day_arg(point.on)})};
-    };
-    // The series never falls, so its neighbours on either side stand for all of it.
-    if (before != nullptr && before->total > entered.total)
-        return refuse(Trouble::entry_falls, *before);
-    if (after != nullptr && after->total < entered.total)
-        return refuse(Trouble::entry_above_later, *after);
-    if (before != nullptr && too_fast(*before, entered))
-        return refuse(Trouble::entry_too_fast, *before);
-    if (after != nullptr && too_fast(entered, *after))
-        return refuse(Trouble::entry_too_fast, *after);
-    return {};
+    return refusals({on, reads - meter->reads + meter->total, {}},
+                    state.usage,
+                    {"reads",
+                     meter->total - meter->reads,
+                     Trouble::entry_falls,
+                     Trouble::entry_above_later,
+                     true});
+}
+
+base::Problems check_total(const AircraftState& state, FlightTime total, Date on) {
+    return refusals({on, total, {}},
+                    state.usage,
+                    {"total",
+                     FlightTime{0},
+                     Trouble::entry_total_falls,
+                     Trouble::entry_total_above_later,
+                     false});
 }
 
 }  // namespace twoclocks::timeline

@@ -19,6 +19,16 @@ namespace twoclocks::timeline {
                                            base::Date on,
                                            base::Date today);
 
+/// Problems of a total time told for a day, as at the fit of a part. What else is recorded of that
+/// day may have been before it or after.
+/// Units: hours. Range: between what is recorded of the days before and after, not more than 24
+/// hours a day from either.
+/// Errors: entry_total_falls, entry_total_above_later, entry_too_fast; field is `total`.
+/// Source: as above.
+[[nodiscard]] base::Problems check_total(const AircraftState& state,
+                                         base::FlightTime total,
+                                         base::Date on);
+
 /// The meter to read: the last one fitted; null when there is none.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] const MeterState* meter_in_use(const AircraftState& state);

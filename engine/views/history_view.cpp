@@ -43,21 +43,23 @@ using timeline::QuestionKind;
     return left.on > right.on;
 }
 
-/// The words that name an aircraft: its first registration.
-[[nodiscard]] std::string registration_of(const Journal& journal, base::Id aircraft) {
-    for (const Fact* fact : journal.with_id(aircraft)) {
-        const auto* added = std::get_if<facts::AircraftAdded>(&fact->body.fields);
-        if (added != nullptr) return added->registration;
+/// The words that name an aircraft or a part: as it was first added.
+[[nodiscard]] std::string name_of(const Journal& journal, base::Id subject) {
+    for (const Fact* fact : journal.with_id(subject)) {
+        if (const auto* added = std::get_if<facts::AircraftAdded>(&fact->body.fields))
+            return added->registration;
+        if (const auto* part = std::get_if<facts::PartAdded>(&fact->body.fields))
+            return (part->name.empty() ? part->part_number : part->name) + ' ' + part->serial;
     }
     return {};
 }
 
 [[nodiscard]] Message detail_of(const Journal& journal, const Fact& fact) {
-    const std::string registration = registration_of(journal, aircraft_of(fact.body));
-    if (std::holds_alternative<facts::AircraftAdded>(fact.body.fields) || registration.empty()) {
-        return record_detail(fact.body);
-    }
-    return {Word::record_of, {base::text_arg(registration)}};
+    const std::string name = name_of(journal, aircraft_of(fact.body));
+    const bool says_itself = std::holds_alternative<facts::AircraftAdded>(fact.body.fields) ||
+                             std::holds_alternative<facts::PartAdded>(fact.body.fields);
+    if (says_itself || name.empty()) return record_detail(fact.body);
+    return {Word::record_of, {base::text_arg(name)}};
 }
 
 [[nodiscard]] Word word_of(QuestionKind kind) {

@@ -34,14 +34,6 @@ template <class Kind>
     return std::nullopt;
 }
 
-/// Its registration on the last day that one was recorded, or the name and serial of a part.
-[[nodiscard]] std::string name_of_host(const Journal& journal, base::Id host) {
-    if (const auto part = named<facts::PartAdded>(journal, host))
-        return (part->name.empty() ? part->part_number : part->name) + ' ' + part->serial;
-    const auto aircraft = named<facts::AircraftAdded>(journal, host);
-    return aircraft ? aircraft->registration : std::string{};
-}
-
 [[nodiscard]] Message host_name(const Journal& journal, base::Id host) {
     return text_or(Word::as_told, name_of_host(journal, host), Word::part_host_missing);
 }
@@ -140,6 +132,11 @@ void add_aboard(const Journal& journal,
     return {estimated ? estimate : certain, {base::hours_used_arg(*time)}};
 }
 
+[[nodiscard]] Message figure(const std::optional<base::FlightTime>& time, bool estimated) {
+    return hours_since(
+        time, estimated, Word::part_gained, Word::part_gained_estimate, Word::unknown_figure);
+}
+
 void take_troubles(const PartState& part, PartHistoryView& view) {
     for (const timeline::PartProblem& problem : part.problems) {
         view.troubles.push_back({problem.code, problem.args, problem.severity, 0, {}});
@@ -148,6 +145,13 @@ void take_troubles(const PartState& part, PartHistoryView& view) {
 }
 
 }  // namespace
+
+std::string name_of_host(const Journal& journal, base::Id host) {
+    if (const auto part = named<facts::PartAdded>(journal, host))
+        return (part->name.empty() ? part->part_number : part->name) + ' ' + part->serial;
+    const auto aircraft = named<facts::AircraftAdded>(journal, host);
+    return aircraft ? aircraft->registration : std::string{};
+}
 
 PartHistoryView part_history(const Journal& journal, const PartState& part, base::Date today) {
     PartHistoryView view;
@@ -167,6 +171,12 @@ PartHistoryView part_history(const Journal& journal, const PartState& part, base
                                       Word::part_since_overhaul_estimate,
                                       Word::part_since_overhaul_none);
     view.condition = {condition_word(part.condition), {}};
+    view.hours_new = figure(part.tsn, part.tsn_estimated);
+    view.hours_overhaul = figure(part.tso, part.tso_estimated);
+    view.owner = text_or(Word::as_told, part.owner, Word::blank);
+    view.returns = part.return_by ? Message{Word::day_figure, {base::day_arg(*part.return_by)}}
+                                  : Message{Word::blank, {}};
+    view.papers = text_or(Word::as_told, part.papers, Word::blank);
     view.history_unknown = part.history_unknown;
     view.unknown = part.unknown_records > 0 ||
                    std::any_of(part.questions.begin(),

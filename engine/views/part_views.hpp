@@ -1,4 +1,4 @@
-// Parts for people: the history of one serial across aircraft, and the list of parts.
+// Parts for people: the history of one serial across aircraft.
 #pragma once
 
 #include "engine/timeline/parts.hpp"
@@ -40,6 +40,11 @@ struct PartHistoryView {
     base::Message since_new;
     base::Message since_overhaul;
     base::Message condition;
+    base::Message hours_new;       // since new as a figure, "about 70.0 h, an estimate"
+    base::Message hours_overhaul;  // since overhaul as a figure
+    base::Message owner;           // blank when not recorded
+    base::Message returns;         // the day it goes back; blank when there is none
+    base::Message papers;          // blank when not recorded
     bool history_unknown{false};
     bool unknown{false};  // a question without a safe side, or a record of a newer version
     std::vector<PartHistoryRow> rows;
@@ -47,6 +52,10 @@ struct PartHistoryView {
     std::vector<base::Problem> troubles;
     std::vector<std::vector<base::Id>> trouble_facts;  // for each trouble, the records it names
 };
+
+/// What people call an aircraft or a part: its registration, or its name and serial.
+/// Units: none. Errors: none, empty when neither is recorded. Source: our choice.
+[[nodiscard]] std::string name_of_host(const facts::Journal& journal, base::Id host);
 
 /// The full history of one serial, across aircraft.
 /// Units: as views.hpp. Errors: none. Source: our choice.

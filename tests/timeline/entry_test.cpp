@@ -55,6 +55,35 @@ TEST_CASE("a reading fits between those before and after it", "[timeline][entry]
     }
 }
 
+TEST_CASE("a total time fits between the days before and after it", "[timeline][entry]") {
+    // 1,100.0 h on 1 March, 1,120.0 h on 1 April, 1,160.0 h on 1 June.
+    const Hangar h;
+    const auto state = timeline::replay(h.journal, h.id(), h.today);
+
+    struct Row {
+        const char* on;
+        std::int64_t tenths;
+        const char* verdict;
+    };
+
+    for (const Row& row : {Row{"2024-06-10", 11'600, ""},
+                           Row{"2024-06-10", 11'599, "entry_total_falls"},
+                           Row{"2024-06-01", 11'500, ""},  // that morning
+                           Row{"2024-06-01", 11'610, ""},  // that evening
+                           Row{"2024-06-01", 11'199, "entry_total_falls"},
+                           Row{"2024-05-20", 11'600, ""},
+                           Row{"2024-05-20", 11'601, "entry_total_above_later"},
+                           Row{"2024-06-02", 12'081, "entry_too_fast"},
+                           Row{"2024-06-02", 12'080, ""}}) {
+        CAPTURE(row.on, row.tenths);
+        const base::Problems problems =
+            timeline::check_total(state, base::tenths(row.tenths), day(row.on));
+        CHECK((problems.empty() ? "" : base::name_of(problems.front().code)) ==
+              std::string{row.verdict});
+        if (!problems.empty()) CHECK(problems.front().field == "total");
+    }
+}
+
 TEST_CASE("what the old meter showed is nothing to the new one", "[timeline][entry]") {
     Hangar h;
     facts::Journal journal = h.journal;
