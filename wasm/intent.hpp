@@ -26,7 +26,14 @@ enum class FormKind : std::uint8_t {
     correct,
     withdraw,
     author,
-    specimen
+    specimen,
+    new_part,
+    part_fit,
+    part_remove,
+    part_move,
+    part_scrap,
+    part_work,
+    part_rebuild
 };
 
 /// Text sizes a person can choose, per cent of the usual, smallest first.
@@ -62,6 +69,14 @@ struct OpenStatus {
 
 struct OpenChecks {
     base::Id aircraft;
+};
+
+struct OpenParts {
+    base::Id aircraft;
+};  // empty id: all parts of the record
+
+struct OpenPart {
+    base::Id part;
 };
 
 struct OpenFiles {};
@@ -174,6 +189,8 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::OpenHistory,
                             intent::OpenChecks,
                             intent::OpenStatus,
+                            intent::OpenParts,
+                            intent::OpenPart,
                             intent::OpenFiles,
                             intent::OpenForm,
                             intent::Back,

@@ -11,6 +11,8 @@
 
 #include "engine/base/region.hpp"
 #include "engine/views/status.hpp"
+#include "engine/views/part_list_view.hpp"
+#include "engine/views/part_views.hpp"
 #include "engine/views/views.hpp"
 
 namespace twoclocks::canvas {
@@ -132,6 +134,25 @@ struct ChecksPage {
     std::string toggle;             // the field whose list opens and closes them
 };
 
+/// Parts of one aircraft or of all the record, and what was asked of the list.
+struct PartsPage {
+    views::PartListView view;
+    std::vector<FieldView> fields;
+};
+
+/// Something that can be recorded of a part where it is.
+struct PartOffer {
+    FormKind form{};
+    std::string id;
+    base::Message label;
+};
+
+/// One part: where it is and was, and what can be recorded of it there.
+struct PartPage {
+    views::PartHistoryView view;
+    std::vector<PartOffer> offered;
+};
+
 /// Every widget in every state, for contributors. Invented.
 struct SpecimenPage {
     std::vector<views::AircraftCard> cards;  // one a state
@@ -143,6 +164,7 @@ struct SpecimenPage {
     base::Problem problem;
     views::Why why;
     std::vector<FieldView> fields;
+    std::vector<views::PartRow> parts;
     std::string digits;  // on the number pad
 };
 
@@ -162,6 +184,8 @@ using Page = std::variant<WelcomePage,
                           SpecimenPage,
                           ChecksPage,
                           views::StatusView,
+                          PartsPage,
+                          PartPage,
                           NothingChosenPage>;
 
 /// The list a page was chosen from, shown at its left where there is room for two panes.

@@ -18,6 +18,40 @@ async function openPad(page) {
   await page.tap('button', /^ISLE-3/);
 }
 
+async function openParts(page) {
+  await openAircraft('ISLE-3')(page);
+  await page.tap('button', 'Parts: ISLE-3');
+}
+
+/** Adds a part on ISLE-3, or in what `host` names. */
+async function addPart(page, { name, serial, hours, host }) {
+  await page.tap('button', 'Add a part');
+  await page.fill(/^Name of the part/, name);
+  await page.fill('Part number', 'B-200');
+  await page.fill('Serial number', serial);
+  if (hours !== undefined) await page.fill(/^Time since new/, hours);
+  if (host !== undefined) await page.tap('radio', host);
+  await page.tap('button', 'Add a part');
+  await page.sees('heading', 'ISLE-3: parts');
+}
+
+async function openGearbox(page) {
+  await openParts(page);
+  await addPart(page, { name: 'Main gearbox', serial: '0017', hours: '1234.5' });
+  await page.tap('button', /^Main gearbox/);
+}
+
+const openPartForm = (button) => async (page) => {
+  await openGearbox(page);
+  await page.tap('button', button);
+};
+
+async function takeOff(page) {
+  await openPartForm('Take it off')(page);
+  await page.tap('button', 'Save');
+  await page.sees('heading', 'Main gearbox, serial 0017');
+}
+
 export const pages = [
   { name: 'welcome', from: 'first', sign: ['button', 'I have read this'] },
   { name: 'empty_fleet', from: 'none', sign: ['button', 'Look at an invented fleet'] },
@@ -166,6 +200,67 @@ export const pages = [
       await page.tap('button', /^Permit past it/);
     },
     sign: ['textbox', 'Issued by'],
+    name: 'parts',
+    from: 'demo',
+    taps: async (page) => {
+      await openParts(page);
+      await addPart(page, { name: 'Main gearbox', serial: '0017', hours: '1234.5' });
+      await addPart(page, { name: 'Bearing', serial: '0018', host: 'Main gearbox 0017' });
+    },
+    sign: ['button', /^Bearing/],
+  },
+  {
+    name: 'part',
+    from: 'demo',
+    taps: async (page) => {
+      await takeOff(page);
+      await page.tap('button', 'Fit it');
+      await page.tap('radio', 'ISLE-1');
+      await page.tap('button', 'Save');
+    },
+    sign: ['button', /^The removal: ISLE-3/],
+    screens: 2,
+  },
+  {
+    name: 'form_new_part',
+    from: 'demo',
+    taps: async (page) => {
+      await openParts(page);
+      await page.tap('button', 'Add a part');
+    },
+    sign: ['textbox', 'Part number'],
+    screens: 3,
+  },
+  {
+    name: 'form_part_fit',
+    from: 'demo',
+    taps: async (page) => {
+      await takeOff(page);
+      await page.tap('button', 'Fit it');
+    },
+    sign: ['radio', 'ISLE-1'],
+  },
+  {
+    name: 'form_part_remove',
+    from: 'demo',
+    taps: openPartForm('Take it off'),
+    sign: ['textbox', /^Hours of what it is fitted to/],
+  },
+  {
+    name: 'form_part_move',
+    from: 'demo',
+    taps: async (page) => {
+      await takeOff(page);
+      await page.tap('button', 'Move or lend it');
+      await page.tap('button', 'Save');
+    },
+    sign: ['alert', /where it went/],
+  },
+  {
+    name: 'form_part_work',
+    from: 'demo',
+    taps: openPartForm('Overhaul or other work'),
+    sign: ['textbox', 'What was done'],
   },
   {
     name: 'specimen',

@@ -135,6 +135,8 @@ std::vector<Sample> every_pair() {
             {"trouble beside the fleet", beside(cards, card, troubled_aircraft())},
             {"checks beside the fleet", beside(cards, card, checks())},
             {"status beside the fleet", beside(cards, card, status())},
+            {"parts beside the fleet", beside(cards, card, parts())},
+            {"part beside the fleet", beside(cards, card, part())},
             {"form beside the fleet", beside(cards, card, form())},
             {"pad beside the choices", beside(log, meter, falling_pad())},
             {"record beside the history", beside(rows, row, record_page())},

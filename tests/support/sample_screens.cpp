@@ -236,6 +236,10 @@ std::vector<Sample> every_screen() {
             {"keys", keys()},
             {"checks", checks()},
             {"status", status()},
+            {"parts", parts()},
+            {"no_parts", no_parts()},
+            {"part", part()},
+            {"part_form", part_form()},
             {"specimen", specimen()},
             {"notices", notices()}};
 }

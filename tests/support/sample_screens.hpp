@@ -43,6 +43,10 @@ struct Sample {
 [[nodiscard]] Screen keys();
 [[nodiscard]] Screen checks();
 [[nodiscard]] Screen status();
+[[nodiscard]] Screen parts();
+[[nodiscard]] Screen no_parts();
+[[nodiscard]] Screen part();
+[[nodiscard]] Screen part_form();
 [[nodiscard]] Screen specimen();
 
 /// One of each, with its name.

@@ -4,7 +4,6 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/print.hpp"
-#include "engine/timeline/question.hpp"
 #include "engine/views/record.hpp"
 
 namespace twoclocks::canvas {
@@ -59,6 +58,17 @@ struct Apply {
     void operator()(const intent::OpenChecks& intent) const {
         in.checks = make_checks_form();
         in.open({Place::Kind::checks, intent.aircraft});
+    }
+
+    void operator()(const intent::OpenParts& intent) const {
+        const views::Assessed* aircraft = in.assessed(intent.aircraft);
+        in.parts_asked =
+            make_parts_form(aircraft == nullptr ? std::string{} : aircraft->state.registration);
+        in.open({Place::Kind::parts, intent.aircraft});
+    }
+
+    void operator()(const intent::OpenPart& intent) const {
+        in.open({Place::Kind::part, intent.part});
     }
 
     void operator()(const intent::OpenFiles&) const { in.open({Place::Kind::files, {}}); }
@@ -119,7 +129,8 @@ struct Apply {
             keep_author();
             return;
         }
-        const std::vector<facts::Fact> facts = submit_form(in.form, in.form_context(), in.signer);
+        const std::vector<facts::Fact> facts =
+            submit_form(in.form, in.context_of(in.form.aircraft), in.signer);
         if (facts.empty()) return;
         const bool adds = in.form.kind == FormKind::new_aircraft;
         in.save_facts(
@@ -151,18 +162,7 @@ struct Apply {
 
     void operator()(const intent::CloseSheet&) const { in.host.go_back(); }
 
-    void operator()(const intent::AnswerQuestion& intent) const {
-        if (in.dirty) in.make_screen();
-        const auto* shown = std::get_if<views::AircraftView>(&in.screen.page);
-        const views::Assessed* aircraft = shown == nullptr ? nullptr : in.assessed(shown->id);
-        if (aircraft == nullptr || intent.question < 0 || intent.side < 0 || !in.pending.empty())
-            return;
-        const auto& questions = aircraft->state.questions;
-        const auto place = static_cast<std::size_t>(intent.question);
-        const auto side = static_cast<std::size_t>(intent.side);
-        if (place >= questions.size() || side >= questions[place].sides.size()) return;
-        answer(questions[place], side, aircraft->state.id);
-    }
+    void operator()(const intent::AnswerQuestion& intent) const { answer_question(in, intent); }
 
     void operator()(const intent::ExportJournal&) const { export_journal(in); }
 
@@ -254,15 +254,6 @@ struct Apply {
         save.after = Pending::After::stay;
         save.done = {done, {}};
         in.save_segment(std::move(save));
-    }
-
-    void answer(const timeline::Question& question, std::size_t side, base::Id aircraft) const {
-        const facts::Journal& journal = in.ledger.visible();
-        facts::Body body = timeline::answer_to(journal, question, side, aircraft, in.today);
-        const facts::Fact fact = in.signer.sign(in.signer.new_id(), std::move(body), journal);
-        in.save_facts(
-            {fact},
-            {{}, Pending::After::stay, aircraft, {Word::saved_records, {base::whole_arg(1)}}});
     }
 };
 

@@ -18,7 +18,7 @@ using Inside = AppState::Inside;
 constexpr std::string_view search_mark = "find-";
 
 /// A form of this kind says nothing without its aircraft or record.
-[[nodiscard]] bool has_ground(const Inside& in, FormKind kind, base::Id subject) {
+[[nodiscard]] bool has_ground(Inside& in, FormKind kind, base::Id subject) {
     switch (kind) {
         case FormKind::new_aircraft:
         case FormKind::author:
@@ -37,6 +37,15 @@ constexpr std::string_view search_mark = "find-";
         case FormKind::permit:
         case FormKind::rename_item:
             return item_of(in.context_of(subject), subject) != nullptr;
+        case FormKind::new_part:
+            return true;
+        case FormKind::part_fit:
+        case FormKind::part_remove:
+        case FormKind::part_move:
+        case FormKind::part_scrap:
+        case FormKind::part_work:
+        case FormKind::part_rebuild:
+            return in.part(subject) != nullptr;
     }
     return false;
 }
@@ -60,12 +69,14 @@ constexpr std::string_view search_mark = "find-";
 }  // namespace
 
 void AppState::Inside::open_form(FormKind kind, base::Id subject) {
-    form = make_form(kind, subject, context_of(subject));
+    const FormContext context = context_of(subject);
+    form = make_form(kind, subject, context);
     entry.fresh = form;
     entry.note = {Word::blank, {}};
     const Draft* draft = entry.drafts.find(name_of(kind), subject);
     if (draft == nullptr) return;
     fill(form, *draft);
+    adopt_total(form, context);
     for (FieldView& field : form.fields) {
         if (!field.problem) field.problem = problem_of(field);
     }
@@ -90,12 +101,14 @@ void AppState::Inside::type(std::string_view field_id, std::string_view text) {
     if (field == nullptr) return;
     (searches ? field->filter : field->text) = text;
     if (field->kind == FieldKind::file) form.files.erase(field->id);
-    if (!searches) field->problem.reset();
+    if (searches) return;
+    field->problem.reset();
+    if (!asks()) follow_change(form, field_id, context_of(form.aircraft));
 }
 
 void AppState::Inside::end_field(std::string_view field_id) {
     dirty = true;
-    if (here().kind != Place::Kind::form && here().kind != Place::Kind::checks) return;
+    if (here().kind != Place::Kind::form && !asks()) return;
     FieldView* field = find_field(typed(), field_id);
     if (field == nullptr || field->problem) return;
     field->problem = problem_of(*field);
@@ -116,6 +129,7 @@ void AppState::Inside::choose(const std::string& field_id, std::int32_t option) 
     if (here().kind != Place::Kind::checks) field->open = false;
     field->filter.clear();
     field->problem.reset();
+    if (!asks()) follow_change(form, field_id, context_of(form.aircraft));
 }
 
 void AppState::Inside::toggle(const std::string& field_id) {
@@ -206,6 +220,7 @@ void AppState::Inside::restore_draft(std::string_view stored) {
     if (!kind || !has_ground(*this, *kind, draft.subject)) return;
     const base::Id aircraft = aircraft_of_subject(ledger.visible(), draft.subject);
     if (assessed(aircraft) != nullptr) open({Place::Kind::aircraft, aircraft});
+    if (part(draft.subject) != nullptr) open({Place::Kind::part, draft.subject});
     open({Place::Kind::form, draft.subject});
     open_form(*kind, draft.subject);
 }

@@ -10,6 +10,7 @@
 #include "wasm/app/import.hpp"
 #include "wasm/app/ledger.hpp"
 #include "wasm/app/pad.hpp"
+#include "wasm/app/parts.hpp"
 #include "wasm/app/signer.hpp"
 #include "wasm/app_state.hpp"
 
@@ -32,7 +33,9 @@ struct Place {
         form,
         specimen,
         checks,
-        status
+        status,
+        parts,
+        part
     };
     Kind kind{Kind::fleet};
     base::Id subject;
@@ -88,12 +91,14 @@ struct AppState::Inside {
     // --- what is recorded, and what follows from it
     Ledger ledger;
     std::map<base::Id, views::Assessed> fleet;
+    std::optional<std::vector<timeline::PartState>> worked_out;  // parts, when they were asked for
 
     // --- where the person is
     std::vector<Place> places{Place{}};
     PadDraft pad;
     Form form;
     Form checks{make_checks_form()};  // what was asked of the list of checks
+    Form parts_asked;                 // and of the list of parts
     Entry entry;
     std::optional<Import> import;
     Sheet sheet;
@@ -111,7 +116,15 @@ struct AppState::Inside {
     [[nodiscard]] Place& here() { return places.back(); }
 
     /// The fields that are on the page.
-    [[nodiscard]] Form& typed() { return here().kind == Place::Kind::checks ? checks : form; }
+    [[nodiscard]] Form& typed() {
+        if (here().kind == Place::Kind::parts) return parts_asked;
+        return here().kind == Place::Kind::checks ? checks : form;
+    }
+
+    /// A list that is searched, not a form that is filled in.
+    [[nodiscard]] bool asks() {
+        return here().kind == Place::Kind::checks || here().kind == Place::Kind::parts;
+    }
 
     void open(Place place);
     void replace(Place place);
@@ -145,15 +158,21 @@ struct AppState::Inside {
     void reassess(base::Id aircraft);
     [[nodiscard]] const views::Assessed* assessed(base::Id aircraft) const;
     [[nodiscard]] std::vector<views::Assessed> fleet_list() const;
+    /// Every part, worked out when it is first asked for.
+    [[nodiscard]] const std::vector<timeline::PartState>& parts();
+    /// Null when there is none of that id.
+    [[nodiscard]] const timeline::PartState* part(base::Id id);
 
     // --- intents (app/apply.cpp)
     void apply(const Intent& intent);
 
     // --- screens (app/screens.cpp)
     void make_screen();
-    [[nodiscard]] FormContext form_context() const;
-    [[nodiscard]] FormContext context_of(base::Id subject) const;
+    [[nodiscard]] FormContext context_of(base::Id subject);
 };
+
+/// Settles a question of the aircraft or part on the page.
+void answer_question(AppState::Inside& in, const intent::AnswerQuestion& asked);
 
 /// Hands the whole visible journal over as a file, from memory.
 void export_journal(AppState::Inside& in);

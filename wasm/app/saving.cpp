@@ -1,6 +1,7 @@
 // Saving: nothing counts before the host has acknowledged it.
 #include "wasm/app/inside.hpp"
 
+#include <algorithm>
 #include <set>
 
 #include "engine/base/message_args.hpp"
@@ -37,6 +38,7 @@ void AppState::Inside::save_segment(Pending pending_save) {
 }
 
 base::Problems AppState::Inside::take_in(std::string_view segment) {
+    worked_out.reset();
     const std::size_t before = ledger.visible().facts().size();
     const std::size_t batches = ledger.batches().size();
     base::Problems problems = ledger.take_in(segment);
@@ -124,6 +126,7 @@ void AppState::Inside::reassess(base::Id aircraft) {
 
 void AppState::Inside::reassess() {
     fleet.clear();
+    worked_out.reset();
     for (const base::Id& id : ledger.visible().aircraft())
         reassess(id);
     dirty = true;
@@ -132,6 +135,17 @@ void AppState::Inside::reassess() {
 const views::Assessed* AppState::Inside::assessed(base::Id aircraft) const {
     const auto found = fleet.find(aircraft);
     return found == fleet.end() ? nullptr : &found->second;
+}
+
+const std::vector<timeline::PartState>& AppState::Inside::parts() {
+    if (!worked_out) worked_out = timeline::replay_parts(ledger.visible(), today);
+    return *worked_out;
+}
+
+const timeline::PartState* AppState::Inside::part(base::Id id) {
+    const auto found = std::find_if(
+        parts().begin(), parts().end(), [&](const auto& each) { return each.id == id; });
+    return found == parts().end() ? nullptr : &*found;
 }
 
 std::vector<views::Assessed> AppState::Inside::fleet_list() const {

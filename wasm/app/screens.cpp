@@ -74,9 +74,11 @@ using Inside = AppState::Inside;
     return page;
 }
 
-[[nodiscard]] std::string registration_of(const Inside& in, base::Id aircraft) {
-    const views::Assessed* found = in.assessed(aircraft);
-    return found == nullptr ? std::string{} : found->state.registration;
+/// What a person calls an aircraft or a part; nothing when it is neither.
+[[nodiscard]] std::string name_of(Inside& in, base::Id subject) {
+    if (const views::Assessed* found = in.assessed(subject)) return found->state.registration;
+    const timeline::PartState* part = subject.empty() ? nullptr : in.part(subject);
+    return part == nullptr ? std::string{} : timeline::part_label(*part);
 }
 
 /// Where the person is; for a form, where it was opened from.
@@ -101,7 +103,13 @@ using Inside = AppState::Inside;
         case Place::Kind::aircraft:
         case Place::Kind::checks:
         case Place::Kind::status:
+        case Place::Kind::parts:
             return Beside{views::make_fleet_view(in.fleet_list()), here.subject};
+        case Place::Kind::part: {
+            const timeline::PartState* part = in.part(here.subject);
+            return Beside{views::make_fleet_view(in.fleet_list()),
+                          part == nullptr ? base::Id{} : part->aircraft};
+        }
         case Place::Kind::log:
         case Place::Kind::pad:
             return Beside{log_page(in), here.subject};
@@ -109,7 +117,7 @@ using Inside = AppState::Inside;
             const auto* record = std::get_if<RecordSheet>(&in.sheet);
             const base::Id open = record == nullptr ? base::Id{} : record->row.fact;
             return Beside{views::make_history_view(
-                              in.ledger.visible(), here.subject, registration_of(in, here.subject)),
+                              in.ledger.visible(), here.subject, name_of(in, here.subject)),
                           form ? in.form.subject : open};
         }
         case Place::Kind::files:
@@ -148,7 +156,7 @@ using Inside = AppState::Inside;
             return pad_of(in, *aircraft);
         case Place::Kind::history:
             return views::make_history_view(
-                in.ledger.visible(), here.subject, registration_of(in, here.subject));
+                in.ledger.visible(), here.subject, name_of(in, here.subject));
         case Place::Kind::files:
             return files_page(in);
         case Place::Kind::form:
@@ -160,6 +168,12 @@ using Inside = AppState::Inside;
                 in.ledger.visible(),
                 *aircraft,
                 timeline::parts_of(in.ledger.visible(), here.subject, in.today));
+        case Place::Kind::parts:
+            return parts_page(in.parts_asked, here.subject, in.context_of(here.subject));
+        case Place::Kind::part:
+            if (const timeline::PartState* part = in.part(here.subject))
+                return part_page(*part, in.context_of(part->aircraft));
+            return parts_page(in.parts_asked, {}, in.context_of({}));
         case Place::Kind::specimen:
             return make_specimen(in.today);
     }
@@ -173,6 +187,8 @@ using Inside = AppState::Inside;
         case Place::Kind::aircraft:
         case Place::Kind::checks:
         case Place::Kind::status:
+        case Place::Kind::parts:
+        case Place::Kind::part:
             return Tab::fleet;
         case Place::Kind::log:
         case Place::Kind::pad:
@@ -196,14 +212,14 @@ using Inside = AppState::Inside;
 
 }  // namespace
 
-FormContext AppState::Inside::form_context() const {
-    const views::Assessed* found = assessed(form.aircraft);
-    return {ledger.visible(), found == nullptr ? nullptr : &found->state, today, signer.author()};
-}
-
-FormContext AppState::Inside::context_of(base::Id subject) const {
+FormContext AppState::Inside::context_of(base::Id subject) {
     const views::Assessed* found = assessed(aircraft_of_subject(ledger.visible(), subject));
-    return {ledger.visible(), found == nullptr ? nullptr : &found->state, today, signer.author()};
+    return {ledger.visible(),
+            found == nullptr ? nullptr : &found->state,
+            today,
+            signer.author(),
+            &fleet,
+            &parts()};
 }
 
 void AppState::Inside::make_screen() {
@@ -213,7 +229,8 @@ void AppState::Inside::make_screen() {
     const Place::Kind kind = here().kind;
     const bool chosen = kind == Place::Kind::aircraft || kind == Place::Kind::pad ||
                         kind == Place::Kind::checks || kind == Place::Kind::status ||
-                        kind == Place::Kind::form || !screen.beside;
+                        kind == Place::Kind::form || kind == Place::Kind::parts ||
+                        kind == Place::Kind::part || !screen.beside;
     screen.page = chosen ? page_of(*this) : page_beside(*this, *screen.beside);
     screen.tab = caution_accepted ? tab_of(*this) : Tab::none;
     screen.can_go_back = places.size() > 1;

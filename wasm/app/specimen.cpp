@@ -147,6 +147,28 @@ std::vector<views::HistoryRow> rows() {
     return made;
 }
 
+/// An assembly, a part in it, and one of which little is known in that.
+std::vector<views::PartRow> parts() {
+    std::vector<views::PartRow> made(3);
+    for (std::uint32_t i = 0; i < made.size(); ++i) {
+        views::PartRow& row = made[i];
+        row.part = id_of(80 + i);
+        row.depth = static_cast<std::int32_t>(i);
+        row.name = {Word::field_part_name, {}};
+        row.plate = {Word::record_part_detail,
+                     {base::text_arg("00-00"), base::text_arg(std::to_string(i))}};
+        row.position = {Word::field_position, {}};
+        row.since_new = {i == 1 ? Word::part_about : Word::part_gained,
+                         {base::hours_used_arg(base::tenths(12'368))}};
+        row.since_overhaul = {Word::unknown_figure, {}};
+        row.condition = {Word::condition_as_removed, {}};
+    }
+    made[1].marks = {{Word::part_flag_estimate, {}}};
+    made[2].since_new = {Word::unknown_figure, {}};
+    made[2].marks = {{Word::part_flag_history, {}}, {Word::flag_questioned, {}}};
+    return made;
+}
+
 views::ChartView chart() {
     constexpr std::array<std::int32_t, 12> flown{
         120, 90, 260, 430, 700, 910, 1000, 820, 560, 300, 140, 60};
@@ -175,6 +197,7 @@ SpecimenPage make_specimen(base::Date today) {
         page.due.push_back(due_row(i));
     page.question = question();
     page.rows = rows();
+    page.parts = parts();
     page.fields = specimen_fields(today);
     page.chart = chart();
     page.digits = "1236.8";

@@ -181,12 +181,14 @@ class AircraftPage {
                         {"meter-change", ui_.say(Word::button_meter_change)},
                         {"usage-plan", ui_.say(Word::button_usage_plan)},
                         {"parked", ui_.say(Word::button_parked)},
-                        {"history", ui_.say(Word::button_history), true, view_.registration}});
+                        {"history", ui_.say(Word::button_history), true, view_.registration},
+                        {"parts", ui_.say(Word::button_parts), true, view_.registration}});
         if (pressed == 0) open_form(FormKind::new_item, view_.id);
         if (pressed == 1) open_form(FormKind::meter_change, view_.id);
         if (pressed == 2) open_form(FormKind::usage_plan, view_.id);
         if (pressed == 3) open_form(FormKind::parked, view_.id);
         if (pressed == 4) answer_ = intent::OpenHistory{view_.id};
+        if (pressed == 5) answer_ = intent::OpenParts{view_.id};
     }
 
     Ui& ui_;

@@ -32,6 +32,8 @@ struct ListPane {
 [[nodiscard]] Answer form_panel(Ui& ui, const Rect& area, const FormPage& view);
 [[nodiscard]] Answer status_panel(Ui& ui, const Rect& area, const views::StatusView& view);
 [[nodiscard]] Answer checks_panel(Ui& ui, const Rect& area, const ChecksPage& page);
+[[nodiscard]] Answer parts_panel(Ui& ui, const Rect& area, const PartsPage& page);
+[[nodiscard]] Answer part_panel(Ui& ui, const Rect& area, const PartPage& page);
 [[nodiscard]] Answer specimen_panel(Ui& ui, const Rect& area, const SpecimenPage& page);
 [[nodiscard]] Answer record_panel(Ui& ui, const Rect& area, const RecordSheet& record);
 [[nodiscard]] Answer nothing_chosen_panel(Ui& ui, const Rect& area, const NothingChosenPage& page);

@@ -9,6 +9,7 @@
 #include "wasm/widgets/history_row.hpp"
 #include "wasm/widgets/life_box.hpp"
 #include "wasm/widgets/pad.hpp"
+#include "wasm/widgets/part_row.hpp"
 #include "wasm/widgets/swatches.hpp"
 #include "wasm/widgets/text.hpp"
 #include "wasm/widgets/why_lines.hpp"
@@ -127,6 +128,19 @@ class Specimen {
                        },
                        [&](const ListItem& item, const Rect& box) {
                            (void)history_row(ui_, at(item.index), item, box);
+                       }});
+        ui_.gap(space::middle);
+        const auto parts = static_cast<std::int32_t>(page_.parts.size());
+        const auto part_at = [&](std::int32_t index) -> const views::PartRow& {
+            return page_.parts[static_cast<std::uint32_t>(index)];
+        };
+        windowed_list(ui_,
+                      {"specimen-parts", ui_.say(Word::title_parts), parts, 1, target::apart},
+                      {[&](std::int32_t index, float width) {
+                           return part_row_height(ui_, part_at(index), width);
+                       },
+                       [&](const ListItem& item, const Rect& box) {
+                           (void)part_row(ui_, part_at(item.index), item, box);
                        }});
     }
 
