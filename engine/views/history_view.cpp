@@ -2,6 +2,7 @@
 #include <map>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/region.hpp"
 #include "engine/timeline/question.hpp"
 #include "engine/views/make_views.hpp"
 #include "engine/views/record.hpp"
@@ -59,6 +60,11 @@ using timeline::QuestionKind;
     const bool says_itself = std::holds_alternative<facts::AircraftAdded>(fact.body.fields) ||
                              std::holds_alternative<facts::PartAdded>(fact.body.fields);
     if (says_itself || name.empty()) return record_detail(fact.body);
+    // A part and what it is fitted to.
+    const auto& about = fact.body.about;
+    const std::string other = about.size() > 1 ? name_of(journal, about[1]) : std::string{};
+    if (!other.empty())
+        return {Word::record_of_both, {base::text_arg(name), base::text_arg(other)}};
     return {Word::record_of, {base::text_arg(name)}};
 }
 
@@ -139,6 +145,28 @@ class Questioned {
     return row;
 }
 
+/// Two messages that a person reads as one.
+[[nodiscard]] bool same(const Message& left, const Message& right) {
+    return base::say(left, {}) == base::say(right, {});
+}
+
+/// Of every side the lines that another side does not have.
+void tell_apart(const Question& question, QuestionView& view) {
+    std::vector<std::vector<Message>> lines;
+    for (const timeline::Side& side : question.sides)
+        lines.push_back(told_lines(side.fact.body));
+    for (std::size_t side = 0; side < lines.size(); ++side) {
+        for (const Message& line : lines[side]) {
+            const bool shared = std::all_of(lines.begin(), lines.end(), [&](const auto& others) {
+                return std::any_of(others.begin(), others.end(), [&](const Message& other) {
+                    return same(line, other);
+                });
+            });
+            if (!shared) view.sides[side].differs.push_back(line);
+        }
+    }
+}
+
 }  // namespace
 
 HistoryRow make_history_row(const Journal& journal, const Fact& fact) {
@@ -169,6 +197,7 @@ std::vector<QuestionView> make_questions(const timeline::AircraftState& state) {
             const Fact& fact = side.fact;
             view.sides.push_back({fact.id, record_what(fact.body), told_by(fact)});
         }
+        tell_apart(question, view);
         out.push_back(std::move(view));
     }
     return out;

@@ -154,7 +154,11 @@ template <class List, class Make>
     out.put("sides", list_of(question.sides, [&](const QuestionView::Side& side) {
                 Object one{region};
                 one.text("fact", base::print_id(side.fact)).said("value", side.value);
-                return one.said("told_by", side.told_by).take();
+                one.said("told_by", side.told_by);
+                one.put("differs", list_of(side.differs, [&](const Message& line) {
+                            return text_json(base::say(line, region));
+                        }));
+                return one.take();
             }));
     return out.take();
 }

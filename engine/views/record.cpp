@@ -229,18 +229,24 @@ Message record_detail(const facts::Body& body) {
     return std::visit(Detail{}, body.fields);
 }
 
+std::vector<Message> told_lines(const facts::Body& body) {
+    if (const auto* correction = std::get_if<facts::Correction>(&body.fields))
+        return correction->instead ? told_lines(*correction->instead) : std::vector<Message>{};
+    std::vector<Message> out;
+    const Message detail = record_detail(body);
+    if (detail.word != Word::blank) out.push_back(detail);
+    std::visit(More{out}, body.fields);
+    out.push_back({Word::record_on, {base::day_arg(body.on)}});
+    return out;
+}
+
 std::vector<Message> record_lines(const facts::Fact& fact) {
     std::vector<Message> out;
-    const Message detail = record_detail(fact.body);
-    if (detail.word != Word::blank) out.push_back(detail);
-    std::visit(More{out}, fact.body.fields);
-    const auto* correction = std::get_if<facts::Correction>(&fact.body.fields);
-    if (correction != nullptr && correction->instead) {
-        std::visit(More{out}, correction->instead->fields);
-        out.push_back({Word::record_on, {base::day_arg(correction->instead->on)}});
-    } else {
-        out.push_back({Word::record_on, {base::day_arg(fact.body.on)}});
-    }
+    const bool corrects = std::holds_alternative<facts::Correction>(fact.body.fields);
+    const Message why = record_detail(fact.body);
+    if (corrects && why.word != Word::blank) out.push_back(why);
+    for (Message& line : told_lines(fact.body))
+        out.push_back(std::move(line));
     out.push_back(told_by(fact));
     out.push_back(one_text(Word::record_id, base::print_id(fact.id)));
     return out;

@@ -18,6 +18,10 @@ namespace twoclocks::views {
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<base::Message> record_lines(const facts::Fact& fact);
 
+/// What a record says of its subject, one line a field: of a correction, what it puts in place.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] std::vector<base::Message> told_lines(const facts::Body& body);
+
 /// Who wrote a record and when.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] base::Message told_by(const facts::Fact& fact);

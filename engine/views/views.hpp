@@ -161,8 +161,9 @@ struct QuestionView {
 
     struct Side {
         base::Id fact;
-        base::Message value;    // what this one says
-        base::Message told_by;  // who, when, device
+        base::Message value;                   // what this one says
+        base::Message told_by;                 // who, when, device
+        std::vector<base::Message> differs{};  // fields that not every side has like this
     };
 
     std::vector<Side> sides;

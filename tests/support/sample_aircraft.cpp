@@ -206,7 +206,8 @@ Screen troubled_aircraft() {
     question.in_use = {Word::question_in_use_higher, {}};
     question.sides = {{id_of(40),
                        {Word::record_reading, {base::hours_left_arg(base::tenths(12345))}},
-                       told("Ann, written 3 May 2026")},
+                       told("Ann, written 3 May 2026"),
+                       {told("Landings 4,711"), told("Dated 3 May 2026")}},
                       {id_of(41),
                        {Word::record_reading, {base::hours_left_arg(base::tenths(12245))}},
                        told("Ben, written 4 May 2026")}};

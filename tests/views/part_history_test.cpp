@@ -1,7 +1,12 @@
 #include "catch_amalgamated.hpp"
 #include "tests/support/stores.hpp"
 
+#include <algorithm>
+#include <string>
+#include <vector>
+
 #include "engine/base/region.hpp"
+#include "engine/views/make_views.hpp"
 #include "engine/views/part_views.hpp"
 #include "engine/views/record.hpp"
 
@@ -89,6 +94,45 @@ TEST_CASE("the history says on which aircraft an assembly carried a part", "[vie
     CHECK(said(view.rows[0].aboard[0].days) == "20 Jan 2024 to 1 Mar 2024");
     CHECK(view.rows[0].aboard[1].aircraft == s.second);
     CHECK(said(view.rows[0].aboard[1].days) == "1 Apr 2024 to 1 May 2024");
+}
+
+TEST_CASE("the sides of a question about a part are told apart by the fields that differ",
+          "[views][parts]") {
+    Stores s;
+    facts::PartAdded one = Stores::plate("7");
+    one.tsn = base::hours(310);
+    facts::PartAdded other = Stores::plate("7");
+    other.tsn = base::hours(320);
+    other.papers = "Tag 9";
+    s.keep(s.ann.correct(s.gearbox, one));
+    s.keep(s.ben.correct(s.gearbox, other));
+    const PartHistoryView view = views::part_history(s.journal, s.gearbox.id, s.today);
+    REQUIRE(view.questions.size() == 1);
+    std::vector<std::string> told;
+    for (const auto& side : view.questions[0].sides) {
+        CHECK(said(side.value) == "Part added: Main gearbox");
+        std::string lines;
+        for (const base::Message& line : side.differs)
+            lines += said(line) + '/';
+        told.push_back(lines);
+    }
+    std::sort(told.begin(), told.end());
+    CHECK(told ==
+          std::vector<std::string>{"310.0 h since new/", "320.0 h since new/Papers: Tag 9/"});
+}
+
+TEST_CASE("a record of a part names what it was fitted to, also after a correction",
+          "[views][parts]") {
+    Stores s;
+    const Fact fit = s.fit(s.gearbox, s.first, "2024-01-10", 10'200);
+    facts::PartFitted later;
+    later.host_total = base::tenths(10'210);
+    const Fact corrected = s.keep(s.ben.correct(fit, later));
+    CHECK(said(views::make_history_row(s.journal, fit).detail) == "Main gearbox 7, ISLE-1");
+    std::string lines;
+    for (const base::Message& line : views::record_lines(corrected))
+        lines += said(line) + '/';
+    CHECK(lines.find("at 1,021.0 h of what it is fitted to/") != std::string::npos);
 }
 
 TEST_CASE("records of parts are told in words", "[views][parts]") {

@@ -46,9 +46,14 @@ std::vector<FigureSpec> figures_of(Ui& ui, std::int32_t index, const DueRow& row
 bool side_of(Ui& ui, const std::string& id, const views::QuestionView::Side& side) {
     ui.gap(space::middle);
     paragraph(ui, Type::answer, Tone::ink, ui.say(side.value));
+    std::string about = ui.say(side.value);
+    for (const base::Message& line : side.differs) {
+        paragraph(ui, Type::body, Tone::ink, ui.say(line));
+        about += ", " + ui.say(line);
+    }
     paragraph(ui, Type::small, Tone::soft, ui.say(side.told_by));
     ui.gap(space::small);
-    return quiet_button(ui, {id, ui.say(Word::button_use_this), true, ui.say(side.value)});
+    return quiet_button(ui, {id, ui.say(Word::button_use_this), true, about});
 }
 
 }  // namespace
