@@ -47,7 +47,7 @@ constexpr Date latest_day{84'005};  // 2199-12-31
                                            const AircraftState& state,
                                            bool waits,
                                            Date today) {
-    const base::FlightTime left = clock.due_total - start.total;
+    const base::FlightTime left = met_at(clock, state) - start.total;
     if (left.seconds <= 0) return std::min(start.on, today);
     if (rate <= 0) return std::nullopt;
     const double days = static_cast<double>(left.seconds) / rate;
@@ -81,6 +81,12 @@ constexpr Date latest_day{84'005};  // 2199-12-31
     out.binds = Clock::hours;
     out.known = rate.basis != RateBasis::unknown || clock.left.seconds <= 0;
     if (!out.known) return out;
+    if (state.usage.empty()) {
+        // On no aircraft, or on one without a reading: what is used up is used up today.
+        out.known = clock.left.seconds <= 0;
+        if (out.known) out.early = out.likely = out.late = today;
+        return out;
+    }
     out.early = day_at(rate.greatest, clock, state, false, today);
     out.likely = day_at(rate.likely, clock, state, true, today);
     out.late = day_at(rate.least, clock, state, true, today);
@@ -120,6 +126,11 @@ void join_later(Projection& into, const Projection& other) {
 }
 
 }  // namespace
+
+base::FlightTime met_at(const ClockDue& clock, const AircraftState& state) {
+    if (clock.hours_in == limits::HoursIn::total_time) return clock.due_total;
+    return state.usage.back().total + clock.left;
+}
 
 Projection project(const ClockDue& clock,
                    const AircraftState& state,

@@ -25,6 +25,12 @@ struct Projection {
     facts::Clock binds{facts::Clock::calendar};  // the clock of the likely day
 };
 
+/// Total time of the aircraft at which the hours of a clock are met. A part gains what its aircraft
+/// flies: its limit is met as many hours on as it has left.
+/// Units: seconds. Errors: needs one reading. Source: common practice, no source.
+[[nodiscard]] base::FlightTime met_at(const limits::ClockDue& clock,
+                                      const timeline::AircraftState& state);
+
 /// When one clock is met.
 /// Units: days. Errors: known is false when the clock or, for hours, the rate is unknown; counts
 /// have no

@@ -11,7 +11,6 @@ using base::Date;
 using base::FlightTime;
 using facts::Clock;
 using facts::LimitSet;
-using timeline::AircraftState;
 using timeline::ItemState;
 using timeline::Renewed;
 
@@ -102,15 +101,17 @@ struct Step {
 
 }  // namespace
 
-std::optional<HoursFrom> hours_from(const AircraftState& state, const ItemState& item) {
+std::optional<HoursFrom> hours_from(const Bearer& bearer, const ItemState& item) {
     const std::vector<Renewed> works = renewals(item, Clock::hours);
     if (works.empty() || !works.back().total) return std::nullopt;
     const LimitSet& limit = *item.limit;
     const FlightTime done = *works.back().total;
-    if (in_doubt(state, item)) {
+    if (in_doubt(bearer, item)) {
         const FlightTime slack = hours_slack(item);
         const FlightTime from = std::max(std::min(done, FlightTime{0}), done - slack);
-        return HoursFrom{from, done, {}, slack.seconds > 0 ? Carried::doubt : Carried::none};
+        const bool is_earlier =
+            slack.seconds > 0 || (bearer.is_part && works.back().total_estimated);
+        return HoursFrom{from, done, {}, is_earlier ? Carried::doubt : Carried::none};
     }
     const Rule rule = rule_of(limit, item.role);
     std::optional<Point> due;
@@ -132,12 +133,12 @@ std::optional<HoursFrom> hours_from(const AircraftState& state, const ItemState&
     return HoursFrom{{last.from}, done, {last.past}, last.carried};
 }
 
-std::optional<DayFrom> day_from(const AircraftState& state, const ItemState& item) {
+std::optional<DayFrom> day_from(const Bearer& bearer, const ItemState& item) {
     const std::vector<Renewed> works = renewals(item, Clock::calendar);
     if (works.empty()) return std::nullopt;
     const LimitSet& limit = *item.limit;
     const Date done = works.back().on;
-    if (in_doubt(state, item)) {
+    if (in_doubt(bearer, item)) {
         const std::int32_t slack = days_slack(item);
         return DayFrom{
             base::add_days(done, -slack), done, slack > 0 ? Carried::doubt : Carried::none};
@@ -161,9 +162,9 @@ std::optional<DayFrom> day_from(const AircraftState& state, const ItemState& ite
     return DayFrom{*from, done, last.carried};
 }
 
-bool in_doubt(const AircraftState& state, const ItemState& item) {
+bool in_doubt(const Bearer& bearer, const ItemState& item) {
     if (item.disputed) return true;
-    if (state.questions.empty()) return false;
+    if (!bearer.is_asked_about) return false;
     // An estimate rests on readings, and some of them are disputed.
     const std::vector<Renewed> works = renewals(item, Clock::hours);
     return std::any_of(

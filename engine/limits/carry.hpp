@@ -15,7 +15,7 @@
 #include <optional>
 #include <vector>
 
-#include "engine/timeline/state.hpp"
+#include "engine/limits/bearer.hpp"
 
 namespace twoclocks::limits {
 
@@ -45,17 +45,17 @@ struct DayFrom {
 /// Hours after the last work; nothing when no work with a total is recorded.
 /// Units: seconds. Errors: none. Source: 14 CFR 91.409(b) for the excess; US Army TM 1-1500-328-23
 /// for windows and the due point; carry-over differs by text, so it is a setting.
-[[nodiscard]] std::optional<HoursFrom> hours_from(const timeline::AircraftState& state,
+[[nodiscard]] std::optional<HoursFrom> hours_from(const Bearer& bearer,
                                                   const timeline::ItemState& item);
 
 /// Calendar after the last work; nothing when none is recorded.
 /// Units: days. Errors: none. Source: as hours_from.
-[[nodiscard]] std::optional<DayFrom> day_from(const timeline::AircraftState& state,
+[[nodiscard]] std::optional<DayFrom> day_from(const Bearer& bearer,
                                               const timeline::ItemState& item);
 
 /// True when records disagree about what an item counts from.
 /// Units: none. Errors: none. Source: our choice.
-[[nodiscard]] bool in_doubt(const timeline::AircraftState& state, const timeline::ItemState& item);
+[[nodiscard]] bool in_doubt(const Bearer& bearer, const timeline::ItemState& item);
 
 /// The day a calendar interval ends; of months and days the sooner.
 /// Units: months and days. Errors: none. Source: date.hpp.

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "engine/facts/interval.hpp"
+#include "engine/limits/clock_due.hpp"
 
 namespace twoclocks::limits {
 namespace {
@@ -11,144 +12,15 @@ namespace {
 using base::Date;
 using base::FlightTime;
 using facts::Clock;
-using timeline::AircraftState;
 using timeline::ItemState;
-using timeline::Renewed;
-
-[[nodiscard]] const Renewed* renewal(const ItemState& item, Clock clock) {
-    const std::optional<Renewed>& renewed = item.renewed[static_cast<std::size_t>(clock)];
-    return renewed ? &*renewed : nullptr;
-}
-
-/// An anchor with where it came from.
-template <class T>
-struct Anchored {
-    std::optional<T> value;
-    CountsFrom from{CountsFrom::unknown};
-    base::Id fact;
-    bool estimated{false};
-};
-
-[[nodiscard]] Anchored<Date> calendar_anchor(const AircraftState& state, const ItemState& item) {
-    if (item.limit->anchor_on)
-        return {item.limit->anchor_on, CountsFrom::anchor, item.limit_fact, false};
-    if (state.manufactured) return {state.manufactured, CountsFrom::assumed, state.id, false};
-    return {};
-}
-
-[[nodiscard]] Anchored<FlightTime> hours_anchor(const ItemState& item) {
-    if (item.limit->anchor_total)
-        return {item.limit->anchor_total, CountsFrom::anchor, item.limit_fact, false};
-    return {FlightTime{0}, CountsFrom::assumed, item.limit_fact, false};
-}
-
-/// Where the calendar of an item counts from, into its clock.
-void start_calendar(ClockDue& out, const AircraftState& state, const ItemState& item) {
-    if (const std::optional<DayFrom> from = day_from(state, item)) {
-        out.counts_from = CountsFrom::work;
-        out.anchor_fact = renewal(item, Clock::calendar)->fact;
-        out.known = true;
-        out.anchor_on = from->from;
-        out.done_on = from->done;
-        out.carried = from->carried;
-        return;
-    }
-    const Anchored<Date> anchor = calendar_anchor(state, item);
-    out.counts_from = anchor.from;
-    out.anchor_fact = anchor.fact;
-    out.known = anchor.value.has_value();
-    if (out.known) out.anchor_on = *anchor.value;
-}
-
-[[nodiscard]] ClockDue calendar_clock(const AircraftState& state,
-                                      const ItemState& item,
-                                      const facts::Interval& interval,
-                                      Date today) {
-    ClockDue out;
-    out.clock = Clock::calendar;
-    out.limit_months = interval.months.value_or(0);
-    out.limit_days = interval.days.value_or(0);
-    start_calendar(out, state, item);
-    if (!out.known) return out;
-    out.due_on = calendar_end(out.anchor_on, interval, item.limit->rule);
-    out.days_left = base::days_between(today, out.due_on);
-    out.tolerance_days = tolerance_days(*item.limit, base::days_between(out.anchor_on, out.due_on));
-    return out;
-}
-
-/// Where the hours of an item count from, into its clock. An anchor above the total cannot be: it
-/// must not give more life than the whole limit. A due point above it can: the work was early.
-void start_hours(ClockDue& out,
-                 const AircraftState& state,
-                 const ItemState& item,
-                 const std::optional<FlightTime>& total) {
-    if (const std::optional<HoursFrom> from = hours_from(state, item)) {
-        out.counts_from = CountsFrom::work;
-        out.anchor_fact = renewal(item, Clock::hours)->fact;
-        out.estimated = renewal(item, Clock::hours)->total_estimated;
-        const bool can_be = total && from->done <= *total;
-        out.anchor_total = can_be || !total ? from->from : std::min(from->from, *total);
-        out.done_total = from->done;
-        out.past_at_work = from->past;
-        out.carried = from->carried;
-        return;
-    }
-    const Anchored<FlightTime> anchor = hours_anchor(item);
-    out.counts_from = anchor.from;
-    out.anchor_fact = anchor.fact;
-    out.anchor_total = total ? std::min(*anchor.value, *total) : *anchor.value;
-}
-
-[[nodiscard]] ClockDue hours_clock(const AircraftState& state,
-                                   const ItemState& item,
-                                   FlightTime interval) {
-    ClockDue out;
-    out.clock = Clock::hours;
-    out.limit_hours = interval;
-    const std::optional<FlightTime> total = total_time(state);
-    start_hours(out, state, item, total);
-    out.known = total.has_value();
-    if (!out.known) return out;
-    out.due_total = out.anchor_total + out.limit_hours;
-    out.used = *total - out.anchor_total;
-    out.left = out.limit_hours - out.used;
-    out.tolerance = tolerance_hours(*item.limit, interval);
-    out.overfly = overfly_of(*item.limit, item.role);
-    return out;
-}
-
-[[nodiscard]] ClockDue count_clock(Clock clock,
-                                   base::Count limit,
-                                   const std::optional<base::Count>& now,
-                                   const Anchored<base::Count>& anchor) {
-    ClockDue out;
-    out.clock = clock;
-    out.limit_count = limit;
-    out.counts_from = anchor.from;
-    out.anchor_fact = anchor.fact;
-    out.known = now.has_value() && anchor.value.has_value();
-    if (!out.known) return out;
-    out.anchor_count = std::min(*anchor.value, *now);
-    out.left_count = limit - (*now - out.anchor_count);
-    return out;
-}
-
-[[nodiscard]] Anchored<base::Count> count_anchor(const Renewed* work,
-                                                 const std::optional<base::Count>& at_work,
-                                                 const std::optional<base::Count>& anchor,
-                                                 base::Id limit_fact) {
-    if (work != nullptr && at_work) return {at_work, CountsFrom::work, work->fact, false};
-    if (anchor) return {anchor, CountsFrom::anchor, limit_fact, false};
-    return {base::Count{0}, CountsFrom::assumed, limit_fact, false};
-}
 
 /// What each clock of an item counts now. A clock that was renewed counts its repeat, or nothing
 /// more where there is none; before any compliance the initial interval counts by itself. Between
 /// the two, and while records disagree whether work was done, no clock is left out.
-[[nodiscard]] facts::Interval interval_now(const AircraftState& state, const ItemState& item) {
+[[nodiscard]] facts::Interval interval_now(const Bearer& bearer, const ItemState& item) {
     constexpr std::array all{Clock::hours, Clock::calendar, Clock::landings, Clock::starts};
     const facts::Interval repeat = repeat_of(*item.limit);
-    const bool doubt = in_doubt(state, item);
+    const bool doubt = in_doubt(bearer, item);
     const bool begun = std::any_of(
         all.begin(), all.end(), [&](Clock clock) { return renewal(item, clock) != nullptr; });
     facts::Interval out;
@@ -168,38 +40,16 @@ void start_hours(ClockDue& out,
     return out;
 }
 
-[[nodiscard]] ClockDue landings_clock(const AircraftState& state,
-                                      const ItemState& item,
-                                      base::Count interval) {
-    const Renewed* work = renewal(item, Clock::landings);
-    const auto at_work = work != nullptr ? work->landings : std::nullopt;
-    return count_clock(Clock::landings,
-                       interval,
-                       state.landings,
-                       count_anchor(work, at_work, item.limit->anchor_landings, item.limit_fact));
-}
-
-[[nodiscard]] ClockDue starts_clock(const AircraftState& state,
-                                    const ItemState& item,
-                                    base::Count interval) {
-    const Renewed* work = renewal(item, Clock::starts);
-    const auto at_work = work != nullptr ? work->starts : std::nullopt;
-    return count_clock(Clock::starts,
-                       interval,
-                       state.starts,
-                       count_anchor(work, at_work, item.limit->anchor_starts, item.limit_fact));
-}
-
-[[nodiscard]] std::vector<ClockDue> clocks_of(const AircraftState& state,
+[[nodiscard]] std::vector<ClockDue> clocks_of(const Bearer& bearer,
                                               const ItemState& item,
                                               const facts::Interval& interval,
                                               Date today) {
     std::vector<ClockDue> out;
-    if (interval.hours) out.push_back(hours_clock(state, item, *interval.hours));
+    if (interval.hours) out.push_back(hours_clock(bearer, item, *interval.hours));
     if (interval.months || interval.days)
-        out.push_back(calendar_clock(state, item, interval, today));
-    if (interval.landings) out.push_back(landings_clock(state, item, *interval.landings));
-    if (interval.starts) out.push_back(starts_clock(state, item, *interval.starts));
+        out.push_back(calendar_clock(bearer, item, interval, today));
+    if (interval.landings) out.push_back(landings_clock(bearer, item, *interval.landings));
+    if (interval.starts) out.push_back(starts_clock(bearer, item, *interval.starts));
     for (ClockDue& clock : out) {
         clock.is_first = renewal(item, clock.clock) == nullptr &&
                          !is_empty(part(item.limit->first, clock.clock));
@@ -209,10 +59,10 @@ void start_hours(ClockDue& out,
 
 /// Which clock counts. While records disagree about work, and with it about which clocks still
 /// count, the later of too many would promise more than the answer.
-[[nodiscard]] facts::Combine combine_of(const AircraftState& state, const ItemState& item) {
+[[nodiscard]] facts::Combine combine_of(const Bearer& bearer, const ItemState& item) {
     const facts::LimitSet& limit = *item.limit;
     const bool always_all = !limit.once && same_clocks(initial_of(limit), repeat_of(limit));
-    if (!always_all && in_doubt(state, item)) return facts::Combine::sooner;
+    if (!always_all && in_doubt(bearer, item)) return facts::Combine::sooner;
     return limit.combine.value_or(facts::Combine::sooner);
 }
 
@@ -224,11 +74,11 @@ void start_hours(ClockDue& out,
     return clock;
 }
 
-}  // namespace
-
-std::vector<ItemDue> due_items(const AircraftState& state, Date today) {
+[[nodiscard]] std::vector<ItemDue> due_of(const Bearer& bearer,
+                                          const std::vector<ItemState>& items,
+                                          Date today) {
     std::vector<ItemDue> out;
-    for (const ItemState& item : state.items) {
+    for (const ItemState& item : items) {
         ItemDue& due = out.emplace_back();
         due.item = item.id;
         due.name = item.name;
@@ -238,15 +88,29 @@ std::vector<ItemDue> due_items(const AircraftState& state, Date today) {
         due.source = item.limit->source;
         due.revision = item.limit->revision;
         due.limit_fact = item.limit_fact;
-        due.combine = combine_of(state, item);
+        due.combine = combine_of(bearer, item);
         due.once = item.limit->once;
         due.tolerance_source = item.limit->tolerance.source;
-        due.clocks = clocks_of(state, item, interval_now(state, item), today);
+        due.clocks = clocks_of(bearer, item, interval_now(bearer, item), today);
         due.complied = due.once && due.clocks.empty();
-        if (!due.complied) due.caps = clocks_of(state, item, item.limit->cap, today);
+        if (!due.complied) due.caps = clocks_of(bearer, item, item.limit->cap, today);
         for (ClockDue& cap : due.caps)
             cap = as_cap(cap);
     }
+    return out;
+}
+
+}  // namespace
+
+std::vector<ItemDue> due_items(const timeline::AircraftState& state, Date today) {
+    return due_of(bearer_of(state), state.items, today);
+}
+
+std::vector<ItemDue> due_items(const timeline::PartState& part, Date today) {
+    std::vector<ItemDue> out = due_of(bearer_of(part), part.items, today);
+    for (ItemDue& due : out)
+        due.part = {
+            part.id, part.name.empty() ? part.part_number : part.name, part.serial, part.position};
     return out;
 }
 
@@ -258,7 +122,7 @@ Date occurrence(Date anchor, std::int32_t months, std::int32_t times, base::Cale
     return base::add_months(anchor, bounded_months * bounded_times, rule);
 }
 
-std::optional<FlightTime> total_time(const AircraftState& state) {
+std::optional<FlightTime> total_time(const timeline::AircraftState& state) {
     if (state.usage.empty()) return std::nullopt;
     return state.usage.back().total;
 }

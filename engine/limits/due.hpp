@@ -42,19 +42,32 @@ struct ClockDue {
     base::Count anchor_count;       // landings, starts
     base::Count limit_count;
     base::Count left_count;
-    std::int32_t limit_days{0};      // calendar; beside months, the sooner of both
-    bool is_first{false};            // the first interval, which differs from the repeat
-    Carried carried{Carried::none};  // why it does not count from when the work was done
-    base::FlightTime done_total;     // hours: total at the last work, where carried says so
-    base::Date done_on;              // calendar: day of the last work, likewise
-    base::FlightTime past_at_work;   // hours: the excess before the last work
-    base::FlightTime tolerance;      // hours that may be flown past, not part of `left`
-    std::int32_t tolerance_days{0};  // calendar days likewise
-    base::FlightTime overfly;        // hours that may be flown past on the way to it
+    std::int32_t limit_days{0};             // calendar; beside months, the sooner of both
+    bool is_first{false};                   // the first interval, which differs from the repeat
+    Carried carried{Carried::none};         // why it does not count from when the work was done
+    base::FlightTime done_total;            // hours: total at the last work, where carried says so
+    base::Date done_on;                     // calendar: day of the last work, likewise
+    base::FlightTime past_at_work;          // hours: the excess before the last work
+    base::FlightTime tolerance;             // hours that may be flown past, not part of `left`
+    std::int32_t tolerance_days{0};         // calendar days likewise
+    base::FlightTime overfly;               // hours that may be flown past on the way to it
+    HoursIn hours_in{HoursIn::total_time};  // hours: what the totals above count in
+    bool part_estimated{false};             // hours: those of the part are an estimate
+    bool no_life_left{false};               // nobody knows the life of the part
+    facts::Anchor anchor{facts::Anchor::unknown};  // calendar: the day of the part it counts from
+    bool from_rebuild{false};                      // calendar: which was the maker's rebuild
 
     /// True when the clock is past its limit.
     /// Units: none. Errors: none. Source: our choice; see the head of this file for the calendar.
     [[nodiscard]] bool passed() const;
+};
+
+/// The part that a limit hangs on, as people call it. Without an id: it hangs on the aircraft.
+struct OnPart {
+    base::Id id;
+    std::string name;  // or its number
+    std::string serial;
+    std::string position;  // where it is now; empty on a shelf
 };
 
 /// One item with all its clocks.
@@ -72,6 +85,7 @@ struct ItemDue {
     bool once{false};            // no repeat
     bool complied{false};        // once, and done: nothing is left to do
     std::string tolerance_source;
+    OnPart part{};
 
     /// True when the item is past its limit: any of its clocks, or all that are known where the
     /// later counts, or any cap. A clock that is not known extends nothing.
@@ -99,6 +113,11 @@ struct ItemDue {
 /// practice.
 [[nodiscard]] std::vector<ItemDue> due_items(const timeline::AircraftState& state,
                                              base::Date today);
+
+/// Every item that hangs on a part with its clocks on a day, wherever the part is.
+/// Units: seconds, days, counts. Errors: none; what cannot be known is marked unknown.
+/// Source: bearer.hpp; US Army TB 1-1500-341-01 for time since new at an overhaul.
+[[nodiscard]] std::vector<ItemDue> due_items(const timeline::PartState& part, base::Date today);
 
 /// The day that comes `times` intervals after an anchor. Programme intervals add from their anchor
 /// and

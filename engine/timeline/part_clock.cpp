@@ -16,6 +16,7 @@ void PartClock::advance(OpenSpell& open, const std::optional<FlightTime>& to) {
         part_.tsn.reset();
         part_.tso.reset();
         part_.flown_is_whole = false;
+        ++gaps_;
         open.counted = to;
         return;
     }
@@ -27,11 +28,19 @@ void PartClock::advance(OpenSpell& open, const std::optional<FlightTime>& to) {
     count_ = count_ + gain;
 }
 
+FlightTime PartClock::ahead(const OpenSpell& open, const std::optional<FlightTime>& to) {
+    if (!open.counted || !to) return {};
+    return std::max(FlightTime{0}, *to - *open.counted);
+}
+
 void PartClock::set_tsn(FlightTime tsn, bool estimated, Date on) {
     if (part_.tsn && tsn > *part_.tsn) {
         const FlightTime more = tsn - *part_.tsn;
         steps_.push_back({on, more, {}});
         count_ = count_ + more;
+        for (PartSpell& spell : part_.spells) {
+            if (!spell.until) spell.count.reset();
+        }
     }
     part_.tsn = tsn;
     part_.tsn_estimated = estimated;

@@ -25,6 +25,19 @@ class PartClock {
     /// Units: hours. Errors: none. Source: our choice.
     void advance(OpenSpell& open, const std::optional<base::FlightTime>& to);
 
+    /// What counting a spell on to a count of its host would add.
+    /// Units: hours. Errors: none. Source: our choice.
+    [[nodiscard]] static base::FlightTime ahead(const OpenSpell& open,
+                                                const std::optional<base::FlightTime>& to);
+
+    /// The part's own count by now, and how often hours were added that nobody knows.
+    /// Units: hours. Errors: none. Source: our choice.
+    [[nodiscard]] base::FlightTime count() const { return count_; }
+
+    /// As above.
+    /// Units: none. Errors: none. Source: our choice.
+    [[nodiscard]] std::int32_t gaps() const { return gaps_; }
+
     /// Time since new as papers have it, from a day on. The higher of two certain figures stands.
     /// Units: hours. Errors: none, a problem of the part. Source: our choice.
     void tell_tsn(base::FlightTime tsn, bool estimated, base::Date on, base::Id fact);
@@ -46,6 +59,7 @@ class PartClock {
 
     PartState& part_;
     base::FlightTime count_;
+    std::int32_t gaps_{0};
     UsageSeries steps_;  // by how much the count rose, and when
 };
 

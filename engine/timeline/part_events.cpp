@@ -17,27 +17,22 @@ template <class Kind>
     return std::get_if<Kind>(&event.record->in_use.fields);
 }
 
-[[nodiscard]] Date latest_day(const Record& record) {
-    Date out = record.in_use.on;
-    for (const Head& head : record.heads) {
-        if (head.body != nullptr) out = std::max(out, head.body->on);
-    }
-    return out;
-}
-
-[[nodiscard]] bool overhauls(const facts::WorkDone& work, Id part) {
+[[nodiscard]] bool is_work_on(const facts::WorkDone& work, Id part, const std::vector<Id>& items) {
     return std::any_of(work.renews.begin(), work.renews.end(), [&](const auto& renewal) {
-        return renewal.item == part;
+        return renewal.item == part ||
+               std::find(items.begin(), items.end(), renewal.item) != items.end();
     });
 }
 
 /// The event that a record is for a part: a fit names the part and then its host, so that a host
-/// has no event of it; work counts where it renews the part itself.
-[[nodiscard]] std::optional<PartEvent> event_of(const Record& record, Id part) {
+/// has no event of it; work counts where it renews the part itself or what hangs on it.
+[[nodiscard]] std::optional<PartEvent> event_of(const Record& record,
+                                                Id part,
+                                                const std::vector<Id>& items) {
     const facts::Body& body = record.in_use;
     PartEvent out{&record, body.on, {}, std::nullopt};
     if (const auto* work = std::get_if<facts::WorkDone>(&body.fields)) {
-        if (!overhauls(*work, part)) return std::nullopt;
+        if (!is_work_on(*work, part, items)) return std::nullopt;
         out.on = body.on;
         if (body.about.front() != part) out.host = body.about.front();
         out.total = work->total;
@@ -221,6 +216,7 @@ void doubt_early(const std::vector<PartEvent>& events, PartState& part) {
 }  // namespace
 
 std::vector<PartEvent> part_events(const std::vector<Record>& records,
+                                   const std::vector<Id>& items,
                                    Date today,
                                    PartState& part) {
     std::vector<PartEvent> out;
@@ -228,7 +224,7 @@ std::vector<PartEvent> part_events(const std::vector<Record>& records,
     part.withdrawn = true;
     std::vector<PartEvent> ahead;
     for (const Record& record : records) {
-        const auto event = record.withdrawn ? std::nullopt : event_of(record, part.id);
+        const auto event = record.withdrawn ? std::nullopt : event_of(record, part.id, items);
         if (!event) continue;
         fold_identity(*event, part);
         // The figures of its papers are as old as the part: they count, whatever their day.
@@ -247,6 +243,18 @@ std::vector<PartEvent> part_events(const std::vector<Record>& records,
     order_events(out);
     doubt_early(out, part);
     return out;
+}
+
+std::optional<base::FlightTime> hours_of(const PartState& part) {
+    switch (part.hours_in) {
+        case PartHours::since_new:
+            return part.tsn;
+        case PartHours::recorded:
+            return part.flown.back().total;
+        case PartHours::unknown:
+            break;
+    }
+    return std::nullopt;
 }
 
 std::string part_label(const PartState& part) {

@@ -15,9 +15,11 @@ struct PartEvent {
 
 /// The events of a part in order: by day; within a day by the total of their host, then as they
 /// were written, and what can have happened before what cannot yet. Fills who the part is, its
-/// questions and the problems of single records.
+/// questions and the problems of single records. `items` hang on the part: work on them happens to
+/// it too.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<PartEvent> part_events(const std::vector<Record>& records,
+                                                 const std::vector<base::Id>& items,
                                                  base::Date today,
                                                  PartState& part);
 

@@ -69,6 +69,12 @@ HostLine line_of(const PartState& part) {
     out.landings = part.landings;
     out.starts = part.starts;
     out.offsets = part.offsets;
+    out.is_disputed = !part.questions.empty();
+    for (const PartSpell& spell : part.spells) {
+        const bool is_exact = !spell.from_estimated && !spell.to_estimated && !spell.host_is_part;
+        if (is_exact && spell.from_total && spell.gained && spell.count)
+            out.stretches.push_back({spell.host, *spell.from_total, *spell.gained, *spell.count});
+    }
     return out;
 }
 
@@ -83,6 +89,16 @@ HostTotal least_total(const HostLine& line,
     if (!estimate) return {};
     if (!count || *estimate < *count) return {estimate, true};
     return {count, false};
+}
+
+std::optional<FlightTime> count_on(const HostLine& line, base::Id aircraft, FlightTime total) {
+    if (!line.is_whole || line.is_disputed) return std::nullopt;
+    for (const HostStretch& stretch : line.stretches) {
+        const bool is_then = stretch.aircraft == aircraft && total >= stretch.from &&
+                             total <= stretch.from + stretch.gained;
+        if (is_then) return stretch.count + (total - stretch.from);
+    }
+    return std::nullopt;
 }
 
 HostTotal greatest_total(const HostLine& line,

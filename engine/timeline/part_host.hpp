@@ -5,17 +5,27 @@
 
 namespace twoclocks::timeline {
 
+/// While a part was on an aircraft: from which total, at which count of its own, and for how long.
+struct HostStretch {
+    base::Id aircraft;
+    base::FlightTime from;
+    base::FlightTime gained;
+    base::FlightTime count;
+};
+
 /// Hours of a host over its life. An aircraft counts its total time; a part its own count, which
 /// `offsets` turn into its time since new.
 struct HostLine {
     bool is_part{false};
     bool is_whole{true};       // false: hours are missing, so nothing can be said
     bool is_estimated{false};  // some of it is
+    bool is_disputed{false};   // records of a part disagree: so may what it had counted by a day
     UsageSeries series;        // what nobody disputes
     base::FlightTime now;
     std::optional<base::Count> landings;
     std::optional<base::Count> starts;
     std::vector<PartOffset> offsets;
+    std::vector<HostStretch> stretches;  // of a part
 };
 
 /// A total in the host's count, and whether it is an estimate. No value is unknown.
@@ -39,6 +49,13 @@ struct HostTotal {
                                     const std::optional<base::FlightTime>& recorded,
                                     bool one_lacks_it,
                                     base::Date on);
+
+/// The count of an assembly when the aircraft that it was on had a total; nothing when it was not
+/// on it then, or when that is an estimate or disputed.
+/// Units: hours. Errors: none. Source: our choice, an assembly gains what its aircraft flies.
+[[nodiscard]] std::optional<base::FlightTime> count_on(const HostLine& line,
+                                                       base::Id aircraft,
+                                                       base::FlightTime total);
 
 /// The other of the two.
 /// Units: hours. Errors: none. Source: as above.

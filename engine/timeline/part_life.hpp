@@ -14,7 +14,7 @@ class Walk {
 
     /// Walks all events and fills the part.
     /// Units: as fact.hpp. Errors: none. Source: parts.hpp.
-    void go(const std::vector<PartEvent>& events);
+    [[nodiscard]] PartWorks go(const std::vector<PartEvent>& events);
 
   private:
     template <class Other>
@@ -59,6 +59,29 @@ class Walk {
 
     void happen(const PartEvent& event, const facts::WorkDone& work);
 
+    /// Resets what an overhaul of the part itself does.
+    void overhaul(const PartEvent& event,
+                  const facts::WorkDone& work,
+                  const Renewed& renewed,
+                  bool estimated);
+
+    /// What the part had by work on it. Work on what hangs on it is looked at, and where its total
+    /// is recorded it is counted up to: an estimate is not, no hours of the part rest on it.
+    [[nodiscard]] PartWork by_work(const PartEvent& event, const facts::WorkDone& work, bool lacks);
+
+    /// A count of the part at work, from the count of its host then.
+    [[nodiscard]] std::optional<base::Count> count_by(
+        const PartEvent& event,
+        const std::optional<base::Count>& own,
+        const std::optional<base::Count> OpenSpell::*at_fit,
+        const std::optional<base::Count>& at_work) const;
+
+    /// The total of the host of a spell at an event, the least that it may have been.
+    [[nodiscard]] HostTotal total_at(const OpenSpell& open,
+                                     const PartEvent& event,
+                                     const std::optional<base::FlightTime>& total,
+                                     bool lacks) const;
+
     /// Counts what the part is on up to an event; true when that is an estimate.
     [[nodiscard]] bool count_to(const PartEvent& event,
                                 const std::optional<base::FlightTime>& total,
@@ -80,6 +103,7 @@ class Walk {
     base::Date today_;
     PartClock clock_;
     std::vector<OpenSpell> open_;
+    std::vector<PartWork> works_;
     base::Id scrapped_by_;
     bool papers_told_{false};
     bool start_is_disputed_{false};  // some version knows more hours than the others count

@@ -29,7 +29,7 @@ void add_count(std::optional<Count>& into,
 
 }  // namespace
 
-void Walk::go(const std::vector<PartEvent>& events) {
+PartWorks Walk::go(const std::vector<PartEvent>& events) {
     for (const PartEvent& event : events) {
         std::visit([&](const auto& fields) { happen(event, fields); }, event.record->in_use.fields);
     }
@@ -41,6 +41,7 @@ void Walk::go(const std::vector<PartEvent>& events) {
     }
     clock_.finish(events.empty() ? today_ : events.front().on);
     settle_place();
+    return {std::move(works_), clock_.gaps()};
 }
 
 void Walk::happen(const PartEvent& event, const facts::PartFitted& fitted) {
@@ -101,6 +102,7 @@ OpenSpell Walk::begin(const PartEvent& event, const facts::PartFitted& fitted) {
     spell.fit = event.record->root;
     spell.keeps_status = keeps_status(event, fitted);
     tell_card(event, fitted);
+    spell.count = clock_.count();
     OpenSpell open{part_.spells.size(), event.host, found.line, {}, {}, {}, {}};
     if (found.line != nullptr) {
         const bool lacks = one_lacks<facts::PartFitted>(
@@ -201,11 +203,11 @@ void Walk::doubt(Trouble code, std::vector<base::Arg> args, std::vector<Id> fact
     part_.problems.push_back({code, std::move(args), base::Severity::caution, std::move(facts)});
 }
 
-void walk_part(const std::vector<PartEvent>& events,
-               const std::function<HostFound(Id)>& host_of,
-               Date today,
-               PartState& part) {
-    Walk{part, host_of, today}.go(events);
+PartWorks walk_part(const std::vector<PartEvent>& events,
+                    const std::function<HostFound(Id)>& host_of,
+                    Date today,
+                    PartState& part) {
+    return Walk{part, host_of, today}.go(events);
 }
 
 }  // namespace twoclocks::timeline

@@ -15,11 +15,26 @@ struct HostFound {
     bool in_itself{false};
 };
 
+/// Work on a part or on what hangs on it, and what the part had by then.
+struct PartWork {
+    const Record* record{nullptr};
+    Renewed renewed;         // its total is the part's time since new
+    base::FlightTime count;  // the part's own count
+    std::int32_t gaps{0};    // stretches of hours that nobody knows, before it
+    bool in_doubt{false};    // records of what it was in disagree
+};
+
+/// Work since the maker's last rebuild, in order, and the gaps of the whole life.
+struct PartWorks {
+    std::vector<PartWork> done;
+    std::int32_t gaps{0};
+};
+
 /// Fills hours, counts, spells and where the part is from its events in order.
 /// Units: as fact.hpp. Errors: none, what does not add up is a problem. Source: parts.hpp.
-void walk_part(const std::vector<PartEvent>& events,
-               const std::function<HostFound(base::Id)>& host_of,
-               base::Date today,
-               PartState& part);
+[[nodiscard]] PartWorks walk_part(const std::vector<PartEvent>& events,
+                                  const std::function<HostFound(base::Id)>& host_of,
+                                  base::Date today,
+                                  PartState& part);
 
 }  // namespace twoclocks::timeline

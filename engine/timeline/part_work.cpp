@@ -75,18 +75,27 @@ void Walk::happen(const PartEvent& event, const facts::PartRebuilt& rebuilt) {
     part_.landings = part_.starts = Count{0};
     forget_counts();
     part_.rebuilt_on = event.on;
+    works_.clear();
 }
 
 void Walk::happen(const PartEvent& event, const facts::WorkDone& work) {
     const bool lacks = one_lacks<facts::WorkDone>(
         *event.record, [](const auto& one) { return one.total.has_value(); });
-    const bool estimated = count_to(event, work.total, lacks);
-    const Renewed renewed{event.on,
-                          part_.tsn,
-                          part_.tsn_estimated || estimated,
-                          open_.empty() ? part_.landings : std::nullopt,
-                          open_.empty() ? part_.starts : std::nullopt,
-                          event.record->root};
+    const bool on_itself =
+        std::any_of(work.renews.begin(), work.renews.end(), [&](const facts::Renewal& renewal) {
+            return renewal.item == part_.id;
+        });
+    const bool estimated = on_itself && count_to(event, work.total, lacks);
+    PartWork by = by_work(event, work, lacks);
+    by.renewed.total_estimated = by.renewed.total_estimated || estimated;
+    if (on_itself) overhaul(event, work, by.renewed, estimated);
+    works_.push_back(std::move(by));
+}
+
+void Walk::overhaul(const PartEvent& event,
+                    const facts::WorkDone& work,
+                    const Renewed& renewed,
+                    bool estimated) {
     bool overhauled = false;
     for (const facts::Renewal& renewal : work.renews) {
         if (renewal.item != part_.id) continue;
@@ -106,15 +115,60 @@ void Walk::happen(const PartEvent& event, const facts::WorkDone& work) {
     if (part_.overhaul_count) part_.overhaul_count = *part_.overhaul_count + Count{1};
 }
 
+PartWork Walk::by_work(const PartEvent& event, const facts::WorkDone& work, bool lacks) {
+    PartWork out;
+    bool estimated = part_.tsn_estimated;
+    FlightTime ahead;
+    for (OpenSpell& open : open_) {
+        const HostTotal to = total_at(open, event, work.total, lacks);
+        const bool is_exact = to.count && !to.estimated;
+        if (is_exact) clock_.advance(open, to.count);
+        ahead = ahead + PartClock::ahead(open, to.count);
+        estimated = estimated || !is_exact;
+        out.in_doubt = out.in_doubt || (open.line != nullptr && open.line->is_disputed);
+    }
+    out.record = event.record;
+    out.count = clock_.count() + ahead;
+    out.gaps = clock_.gaps();
+    out.renewed.on = event.on;
+    if (part_.tsn) out.renewed.total = *part_.tsn + ahead;
+    out.renewed.total_estimated = estimated;
+    out.renewed.landings = count_by(event, part_.landings, &OpenSpell::landings, work.landings);
+    out.renewed.starts = count_by(event, part_.starts, &OpenSpell::starts, work.starts);
+    out.renewed.fact = event.record->root;
+    return out;
+}
+
+std::optional<Count> Walk::count_by(const PartEvent& event,
+                                    const std::optional<Count>& own,
+                                    const std::optional<Count> OpenSpell::*at_fit,
+                                    const std::optional<Count>& at_work) const {
+    if (open_.empty()) return own;
+    const OpenSpell& open = open_.front();
+    const bool is_known = own && at_work && open.*at_fit && open_.size() == 1;
+    if (!is_known || open.host != event.host) return std::nullopt;
+    return *own + std::max(Count{0}, *at_work - *(open.*at_fit));
+}
+
+HostTotal Walk::total_at(const OpenSpell& open,
+                         const PartEvent& event,
+                         const std::optional<FlightTime>& total,
+                         bool lacks) const {
+    if (open.line == nullptr) return {};
+    const bool is_of_host = open.host == event.host;
+    if (!is_of_host && total && !lacks) {
+        // In an assembly: the total is that of the aircraft which the assembly was on.
+        const std::optional<FlightTime> count = count_on(*open.line, event.host, *total);
+        if (count) return {count, false};
+    }
+    return least_total(
+        *open.line, is_of_host ? total : std::nullopt, lacks || !is_of_host, event.on);
+}
+
 bool Walk::count_to(const PartEvent& event, const std::optional<FlightTime>& total, bool lacks) {
     bool estimated = false;
     for (OpenSpell& open : open_) {
-        HostTotal to;
-        const bool is_of_host = open.host == event.host;
-        if (open.line != nullptr) {
-            to = least_total(
-                *open.line, is_of_host ? total : std::nullopt, lacks || !is_of_host, event.on);
-        }
+        HostTotal to = total_at(open, event, total, lacks);
         if (!to.count && open.counted) to = {open.counted, true};
         estimated = estimated || to.estimated || !to.count;
         clock_.advance(open, to.count);

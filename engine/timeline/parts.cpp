@@ -5,7 +5,7 @@
 #include <set>
 
 #include "engine/base/message_args.hpp"
-#include "engine/timeline/part_walk.hpp"
+#include "engine/timeline/part_items.hpp"
 #include "engine/timeline/usage.hpp"
 
 namespace twoclocks::timeline {
@@ -38,9 +38,11 @@ class Workshop {
         if (found != parts_.end()) return found->second;
         PartState state;
         state.id = id;
-        const std::vector<PartEvent> events = part_events(records(id), today_, state);
-        walk_part(
+        const std::vector<Record>& all = records(id);
+        const std::vector<PartEvent> events = part_events(all, hung_on(all, id), today_, state);
+        const PartWorks works = walk_part(
             events, [&](Id host) { return find_host(id, host); }, today_, state);
+        fold_part_items(all, works, today_, state);
         state.aircraft = aircraft_under(state);
         return parts_.emplace(id, std::move(state)).first->second;
     }
@@ -57,7 +59,14 @@ class Workshop {
     [[nodiscard]] const std::vector<Record>& records(Id id) {
         const auto found = records_.find(id);
         if (found != records_.end()) return found->second;
-        return records_.emplace(id, resolve(journal_, id)).first->second;
+        std::vector<Record> out = resolve(journal_, id);
+        std::vector<Id> subjects = hung_on(out, id);
+        if (!subjects.empty()) {
+            // Work may name what hangs on the part and not the part.
+            subjects.push_back(id);
+            out = resolve(journal_, subjects);
+        }
+        return records_.emplace(id, std::move(out)).first->second;
     }
 
     /// Parts that a part was ever fitted to.
@@ -200,6 +209,8 @@ std::vector<Id> sharing_parts(const Journal& journal, Id subject) {
         for (const Fact* fact : journal.about(id)) {
             const facts::Body& body = told_by(*fact);
             if (is_fit(body)) left.insert(left.end(), body.about.begin(), body.about.end());
+            if (std::holds_alternative<facts::ItemAdded>(body.fields) && !body.about.empty())
+                left.push_back(body.about.front());
         }
     }
     std::vector<Id> out;

@@ -11,6 +11,8 @@
 //   An overhaul: time since overhaul starts again and the count goes up by one. Time since new goes
 //   on; only a rebuild by the maker, with its document, sets it to zero. Neither touches the parts
 //   inside.
+//   Limits that hang on a part: they count in its own time since new and go where it goes. Where
+//   that is not known they count what is recorded, and only since work that is recorded too.
 //   Several records of one day: by the total of their host, then as they were written, and a part
 //   comes off before it goes on again.
 #pragma once
@@ -27,6 +29,13 @@ namespace twoclocks::timeline {
 
 enum class Whereabouts : std::uint8_t { shelf, fitted, lent, scrapped };
 
+/// What the hours of limits on a part count in.
+enum class PartHours : std::uint8_t {
+    unknown,
+    since_new,
+    recorded  // its own count from 0: time since new is not known
+};
+
 /// A part on one host. Totals are the host's own: total time, or time since new of a part.
 struct PartSpell {
     base::Date from;
@@ -39,8 +48,10 @@ struct PartSpell {
     bool from_estimated{false};
     bool to_estimated{false};
     std::optional<base::FlightTime> gained;  // missing: unknown
-    bool temporarily{false};                 // how it came off
-    bool keeps_status{false};                // back on the same host with nothing flown meanwhile
+    std::optional<base::FlightTime>
+        count;                 // the part's own at the fit; missing: papers came between
+    bool temporarily{false};   // how it came off
+    bool keeps_status{false};  // back on the same host with nothing flown meanwhile
     base::Id fit;
     base::Id removal;  // empty while it is there
 };
@@ -94,6 +105,9 @@ struct PartState {
     std::optional<base::Date> overhauled_on;
     std::optional<base::Date> rebuilt_on;
     std::array<std::optional<Renewed>, clock_count> renewed;  // totals are the part's own
+    PartHours hours_in{PartHours::unknown};
+    std::vector<ItemState> items;   // what hangs on it; totals count in `hours_in`
+    std::vector<Caution> cautions;  // about those limits
     std::vector<PartSpell> spells;
     UsageSeries flown;                // its own count of hours from 0, for what is fitted to it
     bool flown_is_whole{true};        // false: hours are missing from the count
@@ -121,10 +135,15 @@ struct PartState {
                                               base::Id aircraft,
                                               base::Date today);
 
-/// Aircraft whose figures a fact about this one, or about this part, may change: those that ever
-/// shared a part with it, by way of any others. Sorted; of an aircraft it is never empty.
+/// Aircraft whose figures a fact about this one, about this part or about what hangs on it may
+/// change: those that ever shared a part with it, by way of any others. Sorted; of an aircraft it
+/// is never empty.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<base::Id> sharing_parts(const facts::Journal& journal, base::Id subject);
+
+/// Hours of a part in what its limits count in; nothing when they are not known.
+/// Units: hours. Errors: none. Source: our choice.
+[[nodiscard]] std::optional<base::FlightTime> hours_of(const PartState& part);
 
 /// What people call a part: its name or part number, and its serial.
 /// Units: none. Errors: none. Source: our choice.

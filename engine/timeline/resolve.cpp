@@ -193,14 +193,19 @@ void collect_roots(const Journal& journal, const Fact& fact, std::vector<const F
 
 /// A correction may move a record to another aircraft: it counts where its heads say, and where it
 /// was first when they take it back.
-[[nodiscard]] bool concerns(const Record& record, base::Id aircraft) {
+[[nodiscard]] bool concerns(const Record& record, const std::vector<base::Id>& subjects) {
+    const auto is_about_any = [&](const facts::Body& body) {
+        return std::any_of(subjects.begin(), subjects.end(), [&](const base::Id& subject) {
+            return is_about(body, subject);
+        });
+    };
     bool any_body = false;
     for (const Head& head : record.heads) {
         if (head.body == nullptr) continue;
         any_body = true;
-        if (is_about(*head.body, aircraft)) return true;
+        if (is_about_any(*head.body)) return true;
     }
-    return !any_body && is_about(record.first->body, aircraft);
+    return !any_body && is_about_any(record.first->body);
 }
 
 }  // namespace
@@ -244,17 +249,30 @@ std::vector<base::Id> roots_of(const Journal& journal, const Fact& fact) {
     return out;
 }
 
+base::Date latest_day(const Record& record) {
+    base::Date out = record.in_use.on;
+    for (const Head& head : record.heads) {
+        if (head.body != nullptr) out = std::max(out, head.body->on);
+    }
+    return out;
+}
+
 std::vector<Record> resolve(const Journal& journal, base::Id aircraft) {
+    return resolve(journal, std::vector<base::Id>{aircraft});
+}
+
+std::vector<Record> resolve(const Journal& journal, const std::vector<base::Id>& subjects) {
     std::map<base::Id, std::vector<const Fact*>> versions;
     std::vector<base::Id> order;
-    for (const Fact* fact : journal.about(aircraft)) {
-        std::vector<const Fact*> roots;
-        collect_roots(journal, *fact, roots);
-        for (const Fact* root : roots) {
-            std::vector<const Fact*>& same = versions[root_id(*root)];
-            if (same.empty()) order.push_back(root_id(*root));
-            if (std::find(same.begin(), same.end(), root) == same.end()) same.push_back(root);
-        }
+    std::vector<const Fact*> roots;
+    for (const base::Id& subject : subjects) {
+        for (const Fact* fact : journal.about(subject))
+            collect_roots(journal, *fact, roots);
+    }
+    for (const Fact* root : roots) {
+        std::vector<const Fact*>& same = versions[root_id(*root)];
+        if (same.empty()) order.push_back(root_id(*root));
+        if (std::find(same.begin(), same.end(), root) == same.end()) same.push_back(root);
     }
     std::vector<Record> out;
     for (const base::Id& root : order) {
@@ -263,8 +281,12 @@ std::vector<Record> resolve(const Journal& journal, base::Id aircraft) {
             return comes_before(*left, *right);
         });
         Record record = make_record(journal, root, same);
-        if (concerns(record, aircraft)) out.push_back(std::move(record));
+        if (concerns(record, subjects)) out.push_back(std::move(record));
     }
+    if (subjects.size() < 2) return out;
+    std::stable_sort(out.begin(), out.end(), [](const Record& left, const Record& right) {
+        return comes_before(*left.first, *right.first);
+    });
     return out;
 }
 

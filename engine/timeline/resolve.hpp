@@ -49,8 +49,17 @@ struct Record {
 [[nodiscard]] std::vector<base::Id> roots_of(const facts::Journal& journal,
                                              const facts::Fact& fact);
 
+/// The latest day that a version of a record names.
+/// Units: days. Errors: none. Source: our choice.
+[[nodiscard]] base::Date latest_day(const Record& record);
+
 /// Every record about an aircraft or a part, in order of its first version.
 /// Units: none. Errors: none, a cycle of corrections is never reached. Source: our choice.
 [[nodiscard]] std::vector<Record> resolve(const facts::Journal& journal, base::Id aircraft);
+
+/// The same about any of several subjects, each record once.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] std::vector<Record> resolve(const facts::Journal& journal,
+                                          const std::vector<base::Id>& subjects);
 
 }  // namespace twoclocks::timeline

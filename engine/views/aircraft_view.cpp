@@ -76,14 +76,26 @@ using forecast::RateBasis;
     for (const limits::ItemDue& item : aircraft.items) {
         no_source = no_source || (!item.clocks.empty() && item.source.empty());
         for (const limits::ClockDue& clock : item.clocks) {
-            if (clock.estimated)
-                out.push_back({Word::caution_estimate, {base::text_arg(item.name)}});
+            const base::Arg name = base::text_arg(item_label(item));
+            if (!item.part.id.empty() && (clock.estimated || clock.part_estimated)) {
+                out.push_back({Word::caution_part_estimate, {name}});
+            } else if (clock.estimated) {
+                out.push_back({Word::caution_estimate, {name}});
+            }
         }
     }
     for (base::Message& caution : limit_cautions(aircraft))
         out.push_back(std::move(caution));
     if (no_source) out.push_back({Word::caution_no_source, {}});
     return out;
+}
+
+/// What does not add up about a part aboard is the aircraft's to look at.
+void add_troubles(const timeline::PartState& part, AircraftView& view) {
+    for (const timeline::Caution& caution : part.cautions)
+        view.troubles.push_back({caution.code, caution.args, base::Severity::caution, 0, {}});
+    for (const timeline::PartProblem& problem : part.problems)
+        view.troubles.push_back({problem.code, problem.args, problem.severity, 0, {}});
 }
 
 }  // namespace
@@ -93,6 +105,8 @@ AircraftView make_aircraft_view(const Assessed& aircraft) {
     for (const timeline::Caution& caution : aircraft.state.cautions) {
         view.troubles.push_back({caution.code, caution.args, base::Severity::caution, 0, {}});
     }
+    for (const timeline::PartState& part : aircraft.parts)
+        add_troubles(part, view);
     view.id = aircraft.state.id;
     view.registration = aircraft.state.registration;
     view.type = aircraft.state.type;
@@ -112,7 +126,7 @@ AircraftView make_aircraft_view(const Assessed& aircraft) {
     view.break_even = break_even_figure(aircraft);
     for (const std::int32_t place : soonest_first(aircraft))
         view.due.push_back(make_row(aircraft, place));
-    view.questions = make_questions(aircraft.state);
+    view.questions = make_questions(open_questions(aircraft));
     view.cautions = make_cautions(aircraft);
     return view;
 }

@@ -84,7 +84,8 @@ void assess_items(Assessed& out) {
         out.projections.push_back(forecast::project(item, out.state, out.rate, out.today));
         out.item_states.push_back(item_state(item, out.projections.back(), out.state, out.today));
         const auto here = static_cast<std::int32_t>(place);
-        if (item.role == facts::ItemRole::overhaul && out.overhaul < 0) out.overhaul = here;
+        const bool is_own = item.role == facts::ItemRole::overhaul && item.part.id.empty();
+        if (is_own && out.overhaul < 0) out.overhaul = here;
         const bool worse =
             out.worst < 0 ||
             out.item_states.back() > out.item_states[static_cast<std::size_t>(out.worst)];
@@ -92,35 +93,83 @@ void assess_items(Assessed& out) {
     }
 }
 
-[[nodiscard]] bool hides_the_answer(const timeline::AircraftState& state) {
-    const auto no_safe_side = [](const timeline::Question& question) {
-        return question.no_safe_side;
+[[nodiscard]] bool hides_the_answer(const Assessed& aircraft) {
+    const auto hides = [](const auto& state) {
+        return state.unknown_records > 0 ||
+               std::any_of(state.questions.begin(),
+                           state.questions.end(),
+                           [](const auto& question) { return question.no_safe_side; });
     };
-    return state.unknown_records > 0 ||
-           std::any_of(state.questions.begin(), state.questions.end(), no_safe_side);
+    return hides(aircraft.state) ||
+           std::any_of(aircraft.parts.begin(), aircraft.parts.end(), hides);
 }
 
 [[nodiscard]] State overall_state(const Assessed& aircraft) {
     State out = aircraft.worst < 0 ? State::unknown
                                    : aircraft.item_states[static_cast<std::size_t>(aircraft.worst)];
     const bool lacks =
-        aircraft.overhaul < 0 || aircraft.state.usage.empty() || hides_the_answer(aircraft.state);
+        aircraft.overhaul < 0 || aircraft.state.usage.empty() || hides_the_answer(aircraft);
     if (lacks) out = std::max(out, State::unknown);
     return out;
 }
 
 }  // namespace
 
-Assessed assess(timeline::AircraftState state, Date today) {
+Assessed assess(timeline::AircraftState state, Date today, std::vector<timeline::PartState> parts) {
     Assessed out;
     out.today = today;
     out.state = std::move(state);
     out.rate = forecast::measure(out.state);
     out.items = limits::due_items(out.state, today);
+    out.parts = std::move(parts);
+    for (const timeline::PartState& part : out.parts) {
+        for (ItemDue& item : limits::due_items(part, today))
+            out.items.push_back(std::move(item));
+    }
     assess_items(out);
     out.first = forecast::first_stop(out.items, out.state, out.rate, today);
     out.overall = overall_state(out);
     return out;
+}
+
+const timeline::ItemState* item_state(const Assessed& aircraft, base::Id item) {
+    const auto find_in = [&](const auto& bearer) {
+        const auto found = std::find_if(bearer.items.begin(),
+                                        bearer.items.end(),
+                                        [&](const auto& state) { return state.id == item; });
+        return found == bearer.items.end() ? nullptr : &*found;
+    };
+    const timeline::ItemState* out = find_in(aircraft.state);
+    for (const timeline::PartState& part : aircraft.parts) {
+        if (out == nullptr) out = find_in(part);
+    }
+    return out;
+}
+
+const timeline::PartState* part_of(const Assessed& aircraft, const ItemDue& item) {
+    const auto found = std::find_if(
+        aircraft.parts.begin(), aircraft.parts.end(), [&](const timeline::PartState& part) {
+            return part.id == item.part.id;
+        });
+    return found == aircraft.parts.end() ? nullptr : &*found;
+}
+
+std::vector<timeline::Question> open_questions(const Assessed& aircraft) {
+    std::vector<timeline::Question> out = aircraft.state.questions;
+    for (const timeline::PartState& part : aircraft.parts) {
+        for (const timeline::Question& question : part.questions) {
+            const bool stands = std::any_of(out.begin(), out.end(), [&](const auto& other) {
+                return !other.root.empty() && other.root == question.root;
+            });
+            if (!stands) out.push_back(question);
+        }
+    }
+    return out;
+}
+
+std::string item_label(const ItemDue& item) {
+    if (item.part.id.empty()) return item.name;
+    return item.part.name + ' ' + item.part.serial + ": " + item.name;
 }
 
 base::Message state_word(State state) {

@@ -22,7 +22,8 @@ inline constexpr std::int32_t old_reading_days = 45;
 /// State, limits, rate and dates of one aircraft on a day.
 struct Assessed {
     timeline::AircraftState state;
-    std::vector<limits::ItemDue> items;
+    std::vector<timeline::PartState> parts;         // aboard, also by way of an assembly
+    std::vector<limits::ItemDue> items;             // its own, then those of its parts
     std::vector<forecast::Projection> projections;  // one an item
     std::vector<State> item_states;                 // one an item
     forecast::UsageRate rate;
@@ -33,10 +34,29 @@ struct Assessed {
     base::Date today;
 };
 
-/// Works one aircraft out.
+/// Works one aircraft out, with the parts that are on it.
 /// Units: as the rooms before. Errors: none; what is not known is State::unknown.
 /// Source: design of the states, our choice.
-[[nodiscard]] Assessed assess(timeline::AircraftState state, base::Date today);
+[[nodiscard]] Assessed assess(timeline::AircraftState state,
+                              base::Date today,
+                              std::vector<timeline::PartState> parts = {});
+
+/// The state of an item, on the aircraft or on a part of it; null when there is none.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] const timeline::ItemState* item_state(const Assessed& aircraft, base::Id item);
+
+/// The part that an item hangs on; null when it hangs on the aircraft.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] const timeline::PartState* part_of(const Assessed& aircraft,
+                                                 const limits::ItemDue& item);
+
+/// Open questions of the aircraft, then those of its parts; one that both ask stands once.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] std::vector<timeline::Question> open_questions(const Assessed& aircraft);
+
+/// What people call an item: "Inspection", or "Main gearbox 7: Inspection" when it hangs on a part.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] std::string item_label(const limits::ItemDue& item);
 
 /// The word of a state.
 /// Units: none. Errors: none. Source: words.def.

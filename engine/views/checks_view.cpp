@@ -24,17 +24,15 @@ using limits::ClockDue;
 }
 
 [[nodiscard]] std::string chapter_of(const Assessed& aircraft, base::Id item) {
-    for (const timeline::ItemState& state : aircraft.state.items) {
-        if (state.id == item) return state.chapter;
-    }
-    return {};
+    const timeline::ItemState* state = item_state(aircraft, item);
+    return state == nullptr ? std::string{} : state->chapter;
 }
 
 [[nodiscard]] bool found(const limits::ItemDue& item,
                          const std::string& chapter,
                          const std::string& search) {
     if (search.empty()) return true;
-    const std::string words = item.name + ' ' + chapter + ' ' + item.source;
+    const std::string words = item_label(item) + ' ' + chapter + ' ' + item.source;
     return lower(words).find(lower(search)) != std::string::npos;
 }
 

@@ -21,6 +21,15 @@ using facts::Clock;
     return {word, {base::day_arg(*projection.likely)}};
 }
 
+/// Name, serial and position of the part that an item hangs on.
+[[nodiscard]] Message part_name(const limits::OnPart& part) {
+    if (part.id.empty()) return {Word::blank, {}};
+    std::vector<base::Arg> args{base::text_arg(part.name), base::text_arg(part.serial)};
+    if (part.position.empty()) return {Word::part_named, std::move(args)};
+    args.push_back(base::text_arg(part.position));
+    return {Word::part_named_at, std::move(args)};
+}
+
 }  // namespace
 
 Figure figure(Message text, Why why) {
@@ -32,10 +41,12 @@ DueRow make_row(const Assessed& aircraft, std::int32_t place) {
     const auto at = static_cast<std::size_t>(place);
     const limits::ItemDue& item = aircraft.items[at];
     const forecast::Projection& projection = aircraft.projections[at];
-    const base::Arg name = base::text_arg(item.name);
+    const base::Arg name = base::text_arg(item_label(item));
     DueRow row;
     row.item = item.item;
-    row.name = item.name;
+    row.name = item_label(item);
+    row.part = item.part.id;
+    row.part_name = part_name(item.part);
     row.state = aircraft.item_states[at];
     row.state_word = state_word(row.state);
     row.binding = projection.known ? edge_of(projection.binds) : Edge::none;

@@ -187,9 +187,9 @@ HistoryView make_history_view(const Journal& journal, base::Id aircraft, std::st
     return view;
 }
 
-std::vector<QuestionView> make_questions(const timeline::AircraftState& state) {
+std::vector<QuestionView> make_questions(const std::vector<Question>& questions) {
     std::vector<QuestionView> out;
-    for (const Question& question : state.questions) {
+    for (const Question& question : questions) {
         QuestionView view;
         view.what = {word_of(question.kind), {}};
         view.in_use = in_use(question);

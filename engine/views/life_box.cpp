@@ -106,12 +106,15 @@ void add_fan(LifeBoxView& box, const Assessed& aircraft, const Sides& sides) {
 
 void add_marks(LifeBoxView& box, const Assessed& aircraft, const Sides& sides) {
     for (const ItemDue& item : aircraft.items) {
-        if (item.role == facts::ItemRole::overhaul || !item.mandatory()) continue;
+        const bool is_the_box = item.role == facts::ItemRole::overhaul && item.part.id.empty();
+        if (is_the_box || !item.mandatory()) continue;
         for (const ClockDue* clock : ends_of(item)) {
             if (!clock->known || clock->passed()) continue;
-            const base::Message label{Word::record_of, {base::text_arg(item.name)}};
-            if (clock->clock == Clock::hours && clock->due_total < sides.hours->due_total) {
-                box.marks.push_back({Edge::hours, sides.up(clock->due_total), label});
+            const base::Message label{Word::record_of, {base::text_arg(item_label(item))}};
+            if (clock->clock == Clock::hours) {
+                const base::FlightTime met = forecast::met_at(*clock, aircraft.state);
+                if (met < sides.hours->due_total)
+                    box.marks.push_back({Edge::hours, sides.up(met), label});
             }
             if (clock->clock == Clock::calendar && clock->due_on < sides.calendar->due_on) {
                 box.marks.push_back({Edge::calendar, sides.across(clock->due_on), label});

@@ -36,8 +36,9 @@ namespace twoclocks::views {
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] LogView make_log_view(const Assessed& aircraft);
 
-/// Open questions of an aircraft.
+/// Open questions for people, in their order.
 /// Units: none. Errors: none. Source: our choice.
-[[nodiscard]] std::vector<QuestionView> make_questions(const timeline::AircraftState& state);
+[[nodiscard]] std::vector<QuestionView> make_questions(
+    const std::vector<timeline::Question>& questions);
 
 }  // namespace twoclocks::views

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/due_row.hpp"
 #include "engine/views/make_views.hpp"
 #include "engine/views/record_parts.hpp"
 
@@ -137,7 +138,30 @@ void add_aboard(const Journal& journal,
         time, estimated, Word::part_gained, Word::part_gained_estimate, Word::unknown_figure);
 }
 
+/// What hangs on the part: as its aircraft shows it, or by itself when it is on none.
+[[nodiscard]] std::vector<DueRow> due_rows(const Journal& journal,
+                                           const PartState& part,
+                                           base::Date today) {
+    std::vector<DueRow> out;
+    if (part.items.empty()) return out;
+    const bool aboard = !part.aircraft.empty();
+    timeline::AircraftState host =
+        aboard ? timeline::replay(journal, part.aircraft, today) : timeline::AircraftState{};
+    std::vector<PartState> parts =
+        aboard ? timeline::parts_of(journal, part.aircraft, today) : std::vector{part};
+    const Assessed assessed = assess(std::move(host), today, std::move(parts));
+    for (const std::int32_t place : soonest_first(assessed)) {
+        if (assessed.items[static_cast<std::size_t>(place)].part.id == part.id)
+            out.push_back(views::make_row(assessed, place));
+    }
+    return out;
+}
+
 void take_troubles(const PartState& part, PartHistoryView& view) {
+    for (const timeline::Caution& caution : part.cautions) {
+        view.troubles.push_back({caution.code, caution.args, base::Severity::caution, 0, {}});
+        view.trouble_facts.push_back({caution.fact});
+    }
     for (const timeline::PartProblem& problem : part.problems) {
         view.troubles.push_back({problem.code, problem.args, problem.severity, 0, {}});
         view.trouble_facts.push_back(problem.facts);
@@ -153,6 +177,22 @@ std::string name_of_host(const Journal& journal, base::Id host) {
     return aircraft ? aircraft->registration : std::string{};
 }
 
+Message since_new(const PartState& part) {
+    return hours_since(part.tsn,
+                       part.tsn_estimated,
+                       Word::part_since_new,
+                       Word::part_since_new_estimate,
+                       Word::part_since_new_none);
+}
+
+Message since_overhaul(const PartState& part) {
+    return hours_since(part.tso,
+                       part.tso_estimated,
+                       Word::part_since_overhaul,
+                       Word::part_since_overhaul_estimate,
+                       Word::part_since_overhaul_none);
+}
+
 PartHistoryView part_history(const Journal& journal, const PartState& part, base::Date today) {
     PartHistoryView view;
     view.part = part.id;
@@ -160,16 +200,8 @@ PartHistoryView part_history(const Journal& journal, const PartState& part, base
     view.name = {Word::part_named, {base::text_arg(name), base::text_arg(part.serial)}};
     view.part_number = one_text(Word::as_told, part.part_number);
     view.where = where(journal, part);
-    view.since_new = hours_since(part.tsn,
-                                 part.tsn_estimated,
-                                 Word::part_since_new,
-                                 Word::part_since_new_estimate,
-                                 Word::part_since_new_none);
-    view.since_overhaul = hours_since(part.tso,
-                                      part.tso_estimated,
-                                      Word::part_since_overhaul,
-                                      Word::part_since_overhaul_estimate,
-                                      Word::part_since_overhaul_none);
+    view.since_new = since_new(part);
+    view.since_overhaul = since_overhaul(part);
     view.condition = {condition_word(part.condition), {}};
     view.hours_new = figure(part.tsn, part.tsn_estimated);
     view.hours_overhaul = figure(part.tso, part.tso_estimated);
@@ -184,9 +216,8 @@ PartHistoryView part_history(const Journal& journal, const PartState& part, base
                                [](const auto& question) { return question.no_safe_side; });
     for (auto spell = part.spells.rbegin(); spell != part.spells.rend(); ++spell)
         view.rows.push_back(row_of(journal, *spell, today));
-    timeline::AircraftState asked;
-    asked.questions = part.questions;
-    view.questions = make_questions(asked);
+    view.questions = make_questions(part.questions);
+    view.due = due_rows(journal, part, today);
     take_troubles(part, view);
     return view;
 }

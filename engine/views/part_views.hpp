@@ -46,7 +46,8 @@ struct PartHistoryView {
     base::Message returns;         // the day it goes back; blank when there is none
     base::Message papers;          // blank when not recorded
     bool history_unknown{false};
-    bool unknown{false};  // a question without a safe side, or a record of a newer version
+    bool unknown{false};      // a question without a safe side, or a record of a newer version
+    std::vector<DueRow> due;  // limits that hang on it, soonest first
     std::vector<PartHistoryRow> rows;
     std::vector<QuestionView> questions;
     std::vector<base::Problem> troubles;
@@ -56,6 +57,11 @@ struct PartHistoryView {
 /// What people call an aircraft or a part: its registration, or its name and serial.
 /// Units: none. Errors: none, empty when neither is recorded. Source: our choice.
 [[nodiscard]] std::string name_of_host(const facts::Journal& journal, base::Id host);
+
+/// How much a part has flown since new, and since its overhaul; an estimate says so.
+/// Units: hours. Errors: none; what is not known says so. Source: our choice.
+[[nodiscard]] base::Message since_new(const timeline::PartState& part);
+[[nodiscard]] base::Message since_overhaul(const timeline::PartState& part);
 
 /// The full history of one serial, across aircraft.
 /// Units: as views.hpp. Errors: none. Source: our choice.

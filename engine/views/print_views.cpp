@@ -141,6 +141,8 @@ template <class List, class Make>
 [[nodiscard]] Json due_json(const DueRow& row, const Region& region) {
     Object out{region};
     out.text("item", base::print_id(row.item)).text("name", row.name).said("state", row.state_word);
+    if (!row.part.empty())
+        out.text("part", base::print_id(row.part)).said("part_name", row.part_name);
     out.text("binding", std::string{edge_word(row.binding)});
     if (row.hours_left) out.put("hours_left", figure_json(*row.hours_left, region));
     if (row.calendar_left) out.put("calendar_left", figure_json(*row.calendar_left, region));
@@ -244,7 +246,8 @@ std::string print_report(std::string_view journal_text, base::Date today, const 
         journal.add(fact);
     std::vector<Assessed> fleet;
     for (timeline::AircraftState& state : timeline::replay_fleet(journal, today)) {
-        fleet.push_back(assess(std::move(state), today));
+        std::vector<timeline::PartState> parts = timeline::parts_of(journal, state.id, today);
+        fleet.push_back(assess(std::move(state), today, std::move(parts)));
     }
     Object out{region};
     out.text("today", base::print_date(today)).text("fingerprint", facts::fingerprint(journal));

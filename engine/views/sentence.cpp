@@ -39,7 +39,7 @@ struct PassedWords {
 [[nodiscard]] Message passed_sentence(const Assessed& aircraft, const PassedWords& words) {
     const ItemDue& item = item_at(aircraft, aircraft.worst);
     const ClockDue* clock = passed_clock(item);
-    const base::Arg name = base::text_arg(item.name);
+    const base::Arg name = base::text_arg(item_label(item));
     if (clock == nullptr || clock->clock == Clock::hours) return {words.over_hours, {name}};
     if (clock->clock != Clock::calendar) return {words.over_counts, {name}};
     const base::Arg day = base::day_arg(clock->due_on);
@@ -58,13 +58,13 @@ struct UnknownWords {
 /// Why there is no answer; nothing when there is one.
 [[nodiscard]] std::optional<Message> unknown_sentence(const Assessed& aircraft,
                                                       const UnknownWords& words) {
-    const auto no_safe_side = [](const timeline::Question& question) {
-        return question.no_safe_side;
-    };
-    const auto& questions = aircraft.state.questions;
-    if (aircraft.state.unknown_records > 0) return Message{words.newer, {}};
-    if (std::any_of(questions.begin(), questions.end(), no_safe_side))
-        return Message{words.question, {}};
+    const auto is_newer = [](const auto& state) { return state.unknown_records > 0; };
+    const auto& parts = aircraft.parts;
+    if (is_newer(aircraft.state) || std::any_of(parts.begin(), parts.end(), is_newer))
+        return Message{words.newer, {}};
+    for (const timeline::Question& question : open_questions(aircraft)) {
+        if (question.no_safe_side) return Message{words.question, {}};
+    }
     const ItemDue* overhaul = overhaul_of(aircraft);
     if (overhaul == nullptr || overhaul->clocks.empty()) return Message{words.limit, {}};
     if (aircraft.state.usage.empty()) return Message{words.reading, {}};
@@ -133,8 +133,9 @@ Message card_sentence(const Assessed& aircraft) {
     const forecast::Projection& stop = aircraft.projections[static_cast<std::size_t>(subject)];
     if (subject != aircraft.overhaul && stop.likely) {
         const bool by_hours = stop.binds == Clock::hours;
-        return {by_hours ? Word::say_next_hours_card : Word::say_next_card,
-                {base::text_arg(item_at(aircraft, subject).name), base::day_arg(*stop.likely)}};
+        return {
+            by_hours ? Word::say_next_hours_card : Word::say_next_card,
+            {base::text_arg(item_label(item_at(aircraft, subject))), base::day_arg(*stop.likely)}};
     }
     const forecast::Projection& projection =
         aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
@@ -168,7 +169,7 @@ Message answer_sentence(const Assessed& aircraft) {
     if (stop == nullptr) return {by_hours ? Word::say_hours_stop : Word::say_calendar_stops, {day}};
     return {by_hours ? Word::say_hours_stop_then : Word::say_calendar_stops_then,
             {day,
-             base::text_arg(item_at(aircraft, stop->item).name),
+             base::text_arg(item_label(item_at(aircraft, stop->item))),
              base::day_arg(*stop->projection.likely)}};
 }
 

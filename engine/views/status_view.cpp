@@ -78,11 +78,12 @@ constexpr Kind kinds[] = {
     return unknown();
 }
 
-[[nodiscard]] Message next_message(const ClockDue& clock) {
+[[nodiscard]] Message next_message(const ItemDue& item, const ClockDue& clock) {
     if (!clock.known) return unknown();
     switch (clock.clock) {
         case Clock::hours:
-            return {Word::status_at_hours, {base::hours_left_arg(clock.due_total)}};
+            return {item.part.id.empty() ? Word::status_at_hours : Word::status_at_part_hours,
+                    {base::hours_left_arg(clock.due_total)}};
         case Clock::calendar:
             return {Word::status_on_day, {base::day_arg(clock.due_on)}};
         case Clock::landings:
@@ -96,14 +97,14 @@ constexpr Kind kinds[] = {
 [[nodiscard]] StatusClock clock_row(const Assessed& aircraft,
                                     const ItemDue& item,
                                     const ClockDue& clock) {
-    const Message title{Word::why_item_left, {base::text_arg(item.name)}};
+    const Message title{Word::why_item_left, {base::text_arg(item_label(item))}};
     Why why = why_clock(aircraft, item, clock, title);
     why.figure = left_message(clock, aircraft.today);
     return {edge_of(clock.clock),
             limit_message(clock),
             used_message(clock, aircraft.today),
             left_message(clock, aircraft.today),
-            next_message(clock),
+            next_message(item, clock),
             clock.passed(),
             std::move(why)};
 }
@@ -147,20 +148,13 @@ void tell_last(const facts::Journal& journal, const timeline::ItemState& item, S
                                {base::text_arg(work->what), base::text_arg(work->reference)}};
 }
 
-[[nodiscard]] const timeline::ItemState* state_of(const Assessed& aircraft, base::Id item) {
-    for (const timeline::ItemState& state : aircraft.state.items) {
-        if (state.id == item) return &state;
-    }
-    return nullptr;
-}
-
 [[nodiscard]] StatusRow make_status_row(const facts::Journal& journal,
                                         const Assessed& aircraft,
                                         std::size_t place) {
     const ItemDue& item = aircraft.items[place];
     StatusRow row;
     row.item = item.item;
-    row.name = item.name;
+    row.name = item_label(item);
     row.state = aircraft.item_states[place];
     row.state_word = state_word(row.state);
     row.source = source_of(item);
@@ -168,7 +162,7 @@ void tell_last(const facts::Journal& journal, const timeline::ItemState& item, S
     row.method = {Word::blank, {}};
     for (const ClockDue& clock : item.clocks)
         row.clocks.push_back(clock_row(aircraft, item, clock));
-    const timeline::ItemState* state = state_of(aircraft, item.item);
+    const timeline::ItemState* state = item_state(aircraft, item.item);
     if (state == nullptr) return row;
     tell_last(journal, *state, row);
     for (const timeline::PermitState& permit : state->permits) {
@@ -179,10 +173,7 @@ void tell_last(const facts::Journal& journal, const timeline::ItemState& item, S
     return row;
 }
 
-[[nodiscard]] StatusPart make_status_part(const facts::Journal& journal,
-                                          const timeline::PartState& part,
-                                          base::Date today) {
-    const PartHistoryView history = part_history(journal, part, today);
+[[nodiscard]] StatusPart make_status_part(const timeline::PartState& part) {
     StatusPart row;
     row.part = part.id;
     row.name = part.name.empty() ? part.part_number : part.name;
@@ -190,8 +181,8 @@ void tell_last(const facts::Journal& journal, const timeline::ItemState& item, S
                  {base::text_arg(part.part_number),
                   base::text_arg(part.serial),
                   base::text_arg(part.position)}};
-    row.since_new = history.since_new;
-    row.since_overhaul = history.since_overhaul;
+    row.since_new = since_new(part);
+    row.since_overhaul = since_overhaul(part);
     row.papers_missing = part.papers.empty();
     row.papers = row.papers_missing ? Message{Word::status_papers_none, {}}
                                     : Message{Word::record_papers, {base::text_arg(part.papers)}};
@@ -204,7 +195,7 @@ void tell_last(const facts::Journal& journal, const timeline::ItemState& item, S
     if (aircraft.state.usage.empty()) out.push_back({Word::status_missing_total, {}});
     if (!aircraft.state.manufactured) out.push_back({Word::status_missing_made, {}});
     for (const ItemDue& item : aircraft.items) {
-        const base::Arg name = base::text_arg(item.name);
+        const base::Arg name = base::text_arg(item_label(item));
         if (item.clocks.empty() && !item.complied) {
             out.push_back({Word::status_missing_limit, {name}});
         } else if (item.source.empty()) {
@@ -240,9 +231,7 @@ void take_groups(const facts::Journal& journal, const Assessed& aircraft, Status
 
 }  // namespace
 
-StatusView make_status_view(const facts::Journal& journal,
-                            const Assessed& aircraft,
-                            const std::vector<timeline::PartState>& parts) {
+StatusView make_status_view(const facts::Journal& journal, const Assessed& aircraft) {
     const timeline::AircraftState& state = aircraft.state;
     StatusView view;
     view.id = state.id;
@@ -260,8 +249,8 @@ StatusView make_status_view(const facts::Journal& journal,
     view.landings = state.landings ? count(state.landings->value) : unknown();
     view.starts = state.starts ? count(state.starts->value) : unknown();
     take_groups(journal, aircraft, view);
-    for (const timeline::PartState& part : parts)
-        view.parts.push_back(make_status_part(journal, part, aircraft.today));
+    for (const timeline::PartState& part : aircraft.parts)
+        view.parts.push_back(make_status_part(part));
     view.missing = missing_of(aircraft, view);
     return view;
 }

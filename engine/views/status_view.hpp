@@ -2,7 +2,6 @@
 #pragma once
 
 #include "engine/facts/journal.hpp"
-#include "engine/timeline/parts.hpp"
 #include "engine/views/assess.hpp"
 #include "engine/views/status.hpp"
 
@@ -12,9 +11,7 @@ namespace twoclocks::views {
 /// Units: as views.hpp; used rounds up, left and next round down. Errors: none; what is not known
 /// says so. Source: 14 CFR 91.417(a)(2) for what it lists; GM M.A.305 for limit, accumulated and
 /// remaining in each parameter.
-[[nodiscard]] StatusView make_status_view(const facts::Journal& journal,
-                                          const Assessed& aircraft,
-                                          const std::vector<timeline::PartState>& parts);
+[[nodiscard]] StatusView make_status_view(const facts::Journal& journal, const Assessed& aircraft);
 
 /// Every "why?" of the clocks, in their order.
 /// Units: none. Errors: none. Source: our choice.

@@ -121,7 +121,9 @@ struct FleetView {
 /// One limit of one item.
 struct DueRow {
     base::Id item;
-    std::string name;
+    std::string name;         // "Main gearbox 7: Inspection" when it hangs on a part
+    base::Id part;            // empty: it hangs on the aircraft
+    base::Message part_name;  // "Main gearbox, serial 7: Main"; word `blank` on the aircraft
     State state{State::unknown};
     base::Message state_word;
     Edge binding{Edge::none};  // which of its clocks comes first

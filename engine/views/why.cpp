@@ -1,6 +1,7 @@
 #include "engine/views/why.hpp"
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/why_hung.hpp"
 #include "engine/views/why_limits.hpp"
 #include "engine/views/why_parts.hpp"
 
@@ -26,6 +27,22 @@ void add_source(Why& why, const ItemDue& item) {
     }
 }
 
+void add_day_sum(Why& why, const Assessed& aircraft, const ClockDue& clock) {
+    add_sum(why,
+            Word::why_calendar_sum,
+            {base::day_arg(clock.anchor_on),
+             base::day_arg(clock.due_on),
+             base::day_arg(aircraft.today),
+             base::whole_arg(clock.days_left)});
+}
+
+void add_day_rule(Why& why, const Assessed& aircraft, const ItemDue& item, const ClockDue& clock) {
+    const timeline::ItemState* state = item_state(aircraft, item.item);
+    if (state == nullptr || !state->limit || clock.limit_months == 0) return;
+    const bool exact = state->limit->rule == base::CalendarRule::exact;
+    add(why, exact ? Word::why_rule_exact : Word::why_rule_month_end);
+}
+
 void explain_calendar(Why& why,
                       const Assessed& aircraft,
                       const ItemDue& item,
@@ -34,6 +51,13 @@ void explain_calendar(Why& why,
         add(why, Word::why_limit_months, {base::whole_arg(clock.limit_months)}, item.limit_fact);
     if (clock.limit_days > 0)
         add(why, Word::why_limit_days, {base::whole_arg(clock.limit_days)}, item.limit_fact);
+    if (!item.part.id.empty()) {
+        explain_part_day(why, item, clock);
+        if (!clock.known || clock.no_life_left) return;
+        add_day_sum(why, aircraft, clock);
+        add_day_rule(why, aircraft, item, clock);
+        return;
+    }
     switch (clock.counts_from) {
         case CountsFrom::work:
             if (explain_carried_day(why, clock)) break;
@@ -55,21 +79,17 @@ void explain_calendar(Why& why,
             add(why, Word::why_from_unknown_day);
             return;
     }
-    add_sum(why,
-            Word::why_calendar_sum,
-            {base::day_arg(clock.anchor_on),
-             base::day_arg(clock.due_on),
-             base::day_arg(aircraft.today),
-             base::whole_arg(clock.days_left)});
-    for (const timeline::ItemState& state : aircraft.state.items) {
-        if (state.id != item.item || !state.limit || clock.limit_months == 0) continue;
-        const bool exact = state.limit->rule == base::CalendarRule::exact;
-        add(why, exact ? Word::why_rule_exact : Word::why_rule_month_end);
-    }
+    add_day_sum(why, aircraft, clock);
+    add_day_rule(why, aircraft, item, clock);
 }
 
 void explain_count(Why& why, const ItemDue& item, const ClockDue& clock) {
     add(why, Word::why_limit_count, {base::whole_arg(clock.limit_count.value)}, item.limit_fact);
+    explain_part(why, item);
+    if (clock.no_life_left) {
+        add(why, Word::why_part_no_history, {}, item.part.id);
+        return;
+    }
     if (!clock.known) {
         add(why, Word::why_counts_unknown);
         return;
@@ -106,10 +126,16 @@ void explain_spells(Why& why, const Assessed& aircraft) {
 }
 
 void explain_hours_day(Why& why, const Assessed& aircraft, const ClockDue& clock) {
-    if (aircraft.rate.basis == forecast::RateBasis::unknown) {
+    const bool is_hung = clock.hours_in != limits::HoursIn::total_time;
+    if (is_hung && aircraft.state.id.empty()) {
+        add(why, Word::why_part_stands);
+        return;
+    }
+    if (aircraft.rate.basis == forecast::RateBasis::unknown || aircraft.state.usage.empty()) {
         add(why, Word::why_rate_none);
         return;
     }
+    if (is_hung) add(why, Word::why_part_gains);
     const base::Arg rate = base::hours_used_arg(forecast::a_year(aircraft.rate.likely));
     const forecast::Projection hours =
         forecast::project(clock, aircraft.state, aircraft.rate, aircraft.today);

@@ -2,6 +2,7 @@
 // terms that are cut one by one need not add up on paper.
 #include "engine/base/message_args.hpp"
 #include "engine/views/why.hpp"
+#include "engine/views/why_hung.hpp"
 #include "engine/views/why_limits.hpp"
 #include "engine/views/why_parts.hpp"
 
@@ -40,19 +41,22 @@ void add_hours_anchor(Why& why, const ClockDue& clock, HoursForm form) {
     }
 }
 
-/// How an exact figure is shown elsewhere; nothing when every term is a whole tenth already.
+}  // namespace
+
 void add_rounding(Why& why, FlightTime exact, HoursForm form, base::Arg shown, Word rounded) {
     if (form == HoursForm::tenths) return;
     const bool is_whole = base::exact_form({exact}) == HoursForm::tenths;
     add(why, is_whole ? Word::why_shown : rounded, {std::move(shown)});
 }
 
-}  // namespace
-
 void explain_hours(Why& why,
                    const Assessed& aircraft,
                    const limits::ItemDue& item,
                    const ClockDue& clock) {
+    if (!item.part.id.empty()) {
+        explain_part_hours(why, aircraft, item, clock);
+        return;
+    }
     const FlightTime total = clock.anchor_total + clock.used;
     const HoursForm form = clock.known
                                ? base::exact_form({clock.limit_hours, total, clock.anchor_total})

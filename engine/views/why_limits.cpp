@@ -17,15 +17,6 @@ using limits::Carried;
 using limits::ClockDue;
 using limits::ItemDue;
 
-[[nodiscard]] const timeline::ItemState* state_of(const Assessed& aircraft, const ItemDue& item) {
-    const auto& items = aircraft.state.items;
-    const auto found =
-        std::find_if(items.begin(), items.end(), [&](const timeline::ItemState& state) {
-            return state.id == item.item;
-        });
-    return found == items.end() ? nullptr : &*found;
-}
-
 void explain_cap(Why& why, const ItemDue& item, const ClockDue& cap) {
     if (!cap.known) {
         add(why, Word::why_cap_unknown, {}, item.limit_fact);
@@ -35,7 +26,7 @@ void explain_cap(Why& why, const ItemDue& item, const ClockDue& cap) {
         case Clock::hours: {
             const HoursForm form = base::exact_form({cap.due_total, cap.left});
             add(why,
-                Word::why_cap_hours,
+                item.part.id.empty() ? Word::why_cap_hours : Word::why_cap_part,
                 {base::hours_exact_arg(cap.due_total, form), base::hours_exact_arg(cap.left, form)},
                 item.limit_fact);
             return;
@@ -100,7 +91,7 @@ void explain_permit(Why& why, const limits::PermitUse& use) {
 void caution_permit(std::vector<base::Message>& out,
                     const ItemDue& item,
                     const limits::PermitUse& use) {
-    const base::Arg name = base::text_arg(item.name);
+    const base::Arg name = base::text_arg(item_label(item));
     if (use.expired)
         out.push_back({Word::caution_permit_expired, {name, base::day_arg(*use.permit.until)}});
     if (use.exceeded) {
@@ -122,7 +113,7 @@ void explain_settings(Why& why,
     for (const ClockDue& cap : item.caps)
         explain_cap(why, item, cap);
     if (clock.known) explain_tolerance(why, item, clock);
-    const timeline::ItemState* state = state_of(aircraft, item);
+    const timeline::ItemState* state = item_state(aircraft, item.item);
     if (state == nullptr || state->permits.empty()) return;
     for (const limits::PermitUse& use : limits::permit_uses(*state, item, aircraft.today))
         explain_permit(why, use);
@@ -177,11 +168,11 @@ std::vector<base::Message> limit_cautions(const Assessed& aircraft) {
             const FlightTime now = FlightTime{0} - clock.left;
             const FlightTime past = std::max(clock.past_at_work, now);
             out.push_back({Word::caution_overfly_passed,
-                           {base::text_arg(item.name),
+                           {base::text_arg(item_label(item)),
                             base::hours_used_arg(past),
                             base::hours_left_arg(clock.overfly)}});
         }
-        const timeline::ItemState* state = state_of(aircraft, item);
+        const timeline::ItemState* state = item_state(aircraft, item.item);
         if (state == nullptr) continue;
         for (const limits::PermitUse& use : limits::permit_uses(*state, item, aircraft.today))
             caution_permit(out, item, use);

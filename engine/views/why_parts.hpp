@@ -26,6 +26,11 @@ inline void add(Why& why, base::Word word, std::vector<base::Arg> args, base::Id
     why.lines.push_back({{word, std::move(args)}, fact, false});
 }
 
+/// How an exact figure is shown elsewhere; nothing when every term is a whole tenth already.
+/// Units: seconds. Errors: none. Source: our choice.
+void add_rounding(
+    Why& why, base::FlightTime exact, base::HoursForm form, base::Arg shown, base::Word rounded);
+
 /// Explains the hours of a limit: the limit, the total, where it counts from, and their sum. All of
 /// them are written in one form that loses nothing, so that the sum adds up as it is printed.
 /// Units: seconds. Errors: none. Source: our choice.

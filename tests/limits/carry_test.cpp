@@ -47,10 +47,12 @@ struct Chain {
     }
 
     [[nodiscard]] std::int64_t from() const {
-        return limits::hours_from(state, *item)->from.seconds / 3600;
+        return limits::hours_from(limits::bearer_of(state), *item)->from.seconds / 3600;
     }
 
-    [[nodiscard]] Carried carried() const { return limits::hours_from(state, *item)->carried; }
+    [[nodiscard]] Carried carried() const {
+        return limits::hours_from(limits::bearer_of(state), *item)->carried;
+    }
 };
 
 /// The check's hours left in tenths and the day its calendar ends.
@@ -108,7 +110,7 @@ TEST_CASE("work without a total breaks the chain", "[limits][carry_over]") {
     CHECK(chain.from() == 1200);
     CHECK(chain.carried() == Carried::none);
     chain.item->renewed[0]->total = std::nullopt;
-    CHECK_FALSE(limits::hours_from(chain.state, *chain.item));
+    CHECK_FALSE(limits::hours_from(limits::bearer_of(chain.state), *chain.item));
 }
 
 TEST_CASE("excess counts in the next interval, a whole interval past is a gap",
@@ -121,7 +123,7 @@ TEST_CASE("excess counts in the next interval, a whole interval past is a gap",
     CHECK(chain.done(1299).from() == 1295);
     CHECK(chain.done(1495).from() == 1495);
     CHECK(chain.carried() == Carried::none);
-    CHECK(limits::hours_from(chain.state, *chain.item)->past == FlightTime{});
+    CHECK(limits::hours_from(limits::bearer_of(chain.state), *chain.item)->past == FlightTime{});
     // Of inspections in a programme alone.
     chain.item->role = ItemRole::component;
     CHECK(limits::overfly_of(*chain.item->limit, ItemRole::component) == FlightTime{});
@@ -156,7 +158,7 @@ TEST_CASE("a calendar counts from its due point inside the window", "[limits][ca
     item.limit = carrying();
     const auto from = [&](const char* done) {
         item.renewed[1] = Renewed{day(done), {}, false, {}, {}, {}};
-        return base::print_date(limits::day_from(state, item)->from);
+        return base::print_date(limits::day_from(limits::bearer_of(state), item)->from);
     };
     CHECK(from("2024-03-11") == "2024-04-10");
     CHECK(from("2024-03-10") == "2024-03-10");

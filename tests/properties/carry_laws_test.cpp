@@ -73,8 +73,8 @@ struct From {
 };
 
 From from(const AircraftState& state) {
-    return {limits::hours_from(state, state.items.front())->from,
-            limits::day_from(state, state.items.front())->from};
+    return {limits::hours_from(limits::bearer_of(state), state.items.front())->from,
+            limits::day_from(limits::bearer_of(state), state.items.front())->from};
 }
 
 }  // namespace
@@ -123,7 +123,7 @@ TEST_CASE("an interval counts from within the tolerance of its work, or less its
         const std::int64_t first = random.between(60, 140);
         const AircraftState state = told(limit, {first, first + random.between(60, 140), true});
         const ItemState& item = state.items.front();
-        const limits::HoursFrom hours = *limits::hours_from(state, item);
+        const limits::HoursFrom hours = *limits::hours_from(limits::bearer_of(state), item);
         const FlightTime off = hours.from - hours.done;
         const FlightTime most = limits::tolerance_hours(limit, *limit.hours);
         REQUIRE(off <= most);
@@ -131,7 +131,7 @@ TEST_CASE("an interval counts from within the tolerance of its work, or less its
         if (hours.carried == limits::Carried::none) REQUIRE(off == FlightTime{0});
         if (hours.carried == limits::Carried::excess)
             REQUIRE(hours.from + hours.past == hours.done);
-        const limits::DayFrom day = *limits::day_from(state, item);
+        const limits::DayFrom day = *limits::day_from(limits::bearer_of(state), item);
         const std::int32_t days = base::days_between(day.done, day.from);
         REQUIRE(days <= *limit.tolerance.days);
         REQUIRE(-days <= *limit.tolerance.days);

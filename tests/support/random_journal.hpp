@@ -24,6 +24,7 @@ struct Mix {
     bool answers{true};       // answers to nothing in particular
     bool stray_totals{true};  // readings that are wrong, so that meters fall and jump
     bool parts{true};         // parts that go on and off
+    bool hung{false};         // limits that hang on the parts, and work on them
 };
 
 class RandomJournal {
@@ -62,6 +63,9 @@ class RandomJournal {
     [[nodiscard]] facts::PartRemoved removal(base::Id host, base::Date on);
     [[nodiscard]] facts::Fact part_fact(Pen& pen, base::Date on);
     [[nodiscard]] bool vary_part(facts::Body& body);
+    [[nodiscard]] std::vector<facts::Fact> new_hung(const facts::Fact& part);
+    [[nodiscard]] facts::Fact hung_fact(Pen& pen, base::Date on, std::size_t part);
+    [[nodiscard]] facts::WorkDone hung_work(base::Id item, base::Date on);
 
     Random random_;
     Mix mix_;
@@ -72,6 +76,7 @@ class RandomJournal {
     std::vector<std::int64_t> offsets_;  // tenths, one a meter
     std::vector<base::Id> items_;
     std::vector<base::Id> parts_;
+    std::vector<base::Id> hung_;  // two a part
 };
 
 /// The same facts, added in another order.

@@ -2,6 +2,7 @@
 // bearing inside it that is sometimes fitted to the aircraft itself, or the wrong way round.
 #include "tests/support/random_journal.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace twoclocks::support {
@@ -23,6 +24,12 @@ std::vector<Fact> RandomJournal::new_parts() {
         out.push_back(pens_.front().add(part_start, {}, papers(serial)));
         parts_.push_back(out.back().id);
     }
+    if (!mix_.hung) return out;
+    const std::vector<Fact> parts = out;
+    for (const Fact& part : parts) {
+        for (const Fact& fact : new_hung(part))
+            out.push_back(fact);
+    }
     return out;
 }
 
@@ -32,6 +39,8 @@ facts::PartAdded RandomJournal::papers(const std::string& serial) {
     out.serial = serial;
     if (!random_.once_in(4)) out.tsn = base::tenths(random_.between(0, 5000));
     if (!random_.once_in(3)) out.tso = base::tenths(random_.between(0, 500));
+    // No part was overhauled before it was made.
+    if (mix_.hung && out.tsn && out.tso) out.tso = std::min(*out.tso, *out.tsn);
     if (random_.once_in(3)) out.landings = base::Count{random_.between(0, 500)};
     if (random_.once_in(3)) out.manufactured = base::add_days(part_start, -400);
     if (random_.once_in(8)) out.history_unknown = true;
@@ -67,6 +76,7 @@ facts::PartRemoved RandomJournal::removal(Id host, Date on) {
 
 Fact RandomJournal::part_fact(Pen& pen, Date on) {
     const auto part = static_cast<std::size_t>(random_.between(0, 1));
+    if (mix_.hung && random_.once_in(3)) return hung_fact(pen, on, part);
     const Id host = any_host(part);
     switch (random_.between(0, 9)) {
         case 0:
@@ -87,10 +97,43 @@ Fact RandomJournal::part_fact(Pen& pen, Date on) {
     }
 }
 
+/// Limits that hang on a part: its overhaul, and one of any other role.
+std::vector<Fact> RandomJournal::new_hung(const Fact& part) {
+    std::vector<Fact> out;
+    for (const facts::ItemRole role : {facts::ItemRole::overhaul, facts::ItemRole::inspection}) {
+        out.push_back(pens_.front().add(part_start, {part.id}, facts::ItemAdded{"Hung", role, {}}));
+        hung_.push_back(out.back().id);
+        out.push_back(pens_.front().write(part_start, {part.id, hung_.back()}, random_limit()));
+    }
+    return out;
+}
+
+facts::WorkDone RandomJournal::hung_work(Id item, Date on) {
+    facts::WorkDone out = renews({item}, -1);
+    if (!random_.once_in(3)) out.total = host_total(aircraft_, on);
+    if (random_.once_in(3)) out.renews.front().clocks = {facts::Clock::hours};
+    return out;
+}
+
+/// A new limit of what hangs on a part, or work on it: on the aircraft or on the shelf.
+Fact RandomJournal::hung_fact(Pen& pen, Date on, std::size_t part) {
+    const Id item = hung_[2 * part + static_cast<std::size_t>(random_.between(0, 1))];
+    if (random_.once_in(5)) return pen.write(on, {parts_[part], item}, random_limit());
+    std::vector<Id> about{parts_[part], item};
+    if (!random_.once_in(4)) about.insert(about.begin(), aircraft_);
+    return pen.write(on, std::move(about), hung_work(item, on));
+}
+
 /// The same record of a part as somebody else would have it; false when it is of none.
 bool RandomJournal::vary_part(facts::Body& body) {
     Fields& fields = body.fields;
     const Id host = body.about.back();
+    if (auto* done = std::get_if<facts::WorkDone>(&fields)) {
+        const Id item = done->renews.empty() ? Id{} : done->renews.front().item;
+        if (std::find(hung_.begin(), hung_.end(), item) == hung_.end()) return false;
+        *done = hung_work(item, body.on);
+        return true;
+    }
     if (auto* added = std::get_if<facts::PartAdded>(&fields)) {
         *added = papers(added->serial);
     } else if (auto* fitted = std::get_if<facts::PartFitted>(&fields)) {

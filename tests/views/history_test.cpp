@@ -102,7 +102,7 @@ TEST_CASE("a disagreement is put as a question with its sides and what is in use
     const Fact low = h.read(h.ben, "2024-06-20", 1400);
     const auto questions = [&](const std::vector<Fact>& more) {
         const Journal journal = with(h.journal, more);
-        return views::make_questions(timeline::replay(journal, h.id(), h.today));
+        return views::make_questions(timeline::replay(journal, h.id(), h.today).questions);
     };
     const auto versions = questions({first, second});
     REQUIRE(versions.size() == 1);

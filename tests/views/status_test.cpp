@@ -80,8 +80,9 @@ struct Hangar {
         const facts::Journal journal = support::journal_of(facts);
         const base::Date today = day("2026-11-25");
         return make_status_view(journal,
-                                views::assess(timeline::replay(journal, aircraft, today), today),
-                                timeline::parts_of(journal, aircraft, today));
+                                views::assess(timeline::replay(journal, aircraft, today),
+                                              today,
+                                              timeline::parts_of(journal, aircraft, today)));
     }
 
     Pen pen{"one"};

@@ -29,7 +29,7 @@ void answer_question(AppState::Inside& in, const intent::AnswerQuestion& asked) 
     if (asked.question < 0 || asked.side < 0 || !in.pending.empty()) return;
     if (const auto* shown = std::get_if<views::AircraftView>(&in.screen.page)) {
         const views::Assessed* aircraft = in.assessed(shown->id);
-        if (aircraft != nullptr) answer(in, aircraft->state.questions, asked, shown->id);
+        if (aircraft != nullptr) answer(in, views::open_questions(*aircraft), asked, shown->id);
     }
     if (const auto* shown = std::get_if<PartPage>(&in.screen.page)) {
         const timeline::PartState* part = in.part(shown->view.part);

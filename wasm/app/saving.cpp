@@ -52,7 +52,7 @@ base::Problems AppState::Inside::take_in(std::string_view segment) {
     std::set<base::Id> touched;
     for (std::size_t place = before; place < facts.size(); ++place) {
         // A part carries its hours from one aircraft to another.
-        for (const base::Id& id : facts[place].body.about) {
+        for (const base::Id& id : facts::subjects_of(facts[place].body)) {
             touched.insert(id);
             for (const base::Id& other : timeline::sharing_parts(ledger.visible(), id))
                 touched.insert(other);
@@ -120,7 +120,10 @@ void AppState::Inside::reassess(base::Id aircraft) {
     if (state.withdrawn) {
         fleet.erase(aircraft);
     } else {
-        fleet.insert_or_assign(aircraft, views::assess(std::move(state), today));
+        fleet.insert_or_assign(
+            aircraft,
+            views::assess(
+                std::move(state), today, timeline::parts_of(ledger.visible(), aircraft, today)));
     }
 }
 

@@ -164,10 +164,7 @@ using Inside = AppState::Inside;
         case Place::Kind::checks:
             return checks_page(in.checks, *aircraft);
         case Place::Kind::status:
-            return views::make_status_view(
-                in.ledger.visible(),
-                *aircraft,
-                timeline::parts_of(in.ledger.visible(), here.subject, in.today));
+            return views::make_status_view(in.ledger.visible(), *aircraft);
         case Place::Kind::parts:
             return parts_page(in.parts_asked, here.subject, in.context_of(here.subject));
         case Place::Kind::part:

@@ -1,0 +1,124 @@
+#include "engine/timeline/part_items.hpp"
+
+#include <algorithm>
+
+#include "engine/timeline/items.hpp"
+#include "engine/timeline/limit_marks.hpp"
+
+namespace twoclocks::timeline {
+namespace {
+
+using base::Date;
+using base::FlightTime;
+using base::Id;
+
+/// Kinds that say what a part has flown.
+[[nodiscard]] bool tells_hours(const facts::Fields& fields) {
+    return std::holds_alternative<facts::PartAdded>(fields) ||
+           std::holds_alternative<facts::PartFitted>(fields) ||
+           std::holds_alternative<facts::PartRemoved>(fields) ||
+           std::holds_alternative<facts::PartRebuilt>(fields) ||
+           std::holds_alternative<facts::PartScrapped>(fields);
+}
+
+/// True when versions of a record about the hours of a part lie on both sides of a day, or on it:
+/// then nobody knows what the part had by that day.
+[[nodiscard]] bool straddles(const Record& record, Id part, Date on) {
+    if (!record.open) return false;
+    bool from = false;
+    bool until = false;
+    for (const Head& head : record.heads) {
+        const bool counts = head.body != nullptr && tells_hours(head.body->fields) &&
+                            head.body->about.front() == part;
+        from = from || (counts && head.body->on <= on);
+        until = until || (counts && head.body->on >= on);
+    }
+    return from && until;
+}
+
+/// The hours of a part at work, in what its limits count in. Of two ways of knowing them the
+/// lesser: a card may have put an estimate right in between.
+[[nodiscard]] std::optional<FlightTime> hours_at(const PartState& part,
+                                                 const PartWork& work,
+                                                 std::int32_t gaps) {
+    const std::optional<FlightTime> now = hours_of(part);
+    std::optional<FlightTime> out;
+    if (part.hours_in == PartHours::since_new) out = work.renewed.total;
+    if (now && work.gaps == gaps) {
+        const FlightTime counted = *now - (part.flown.back().total - work.count);
+        out = out ? std::min(*out, counted) : counted;
+    }
+    return out;
+}
+
+void fold_works(const std::vector<Record>& records, const PartWorks& works, PartState& part) {
+    for (const PartWork& work : works.done) {
+        Renewed renewed = work.renewed;
+        renewed.total = hours_at(part, work, works.gaps);
+        const bool in_doubt =
+            work.in_doubt || std::any_of(records.begin(), records.end(), [&](const Record& record) {
+                return straddles(record, part.id, renewed.on);
+            });
+        if (in_doubt && renewed.total) renewed.total = FlightTime{0};
+        if (in_doubt) renewed.landings = renewed.starts = std::nullopt;
+        renewed.total_estimated = renewed.total_estimated || in_doubt;
+        const auto* done = std::get_if<facts::WorkDone>(&work.record->in_use.fields);
+        for (const facts::Renewal& renewal : done->renews) {
+            for (ItemState& item : part.items) {
+                if (!is_renewed_by(renewal, item, part.id)) continue;
+                item.disputed = item.disputed || in_doubt;
+                renew(item, renewal, renewed);
+            }
+        }
+    }
+}
+
+/// What a limit set before the maker's rebuild counts from, the rebuild starts again.
+void start_again(const std::vector<Record>& records, PartState& part) {
+    if (!part.rebuilt_on) return;
+    for (ItemState& item : part.items) {
+        const auto set = std::find_if(records.begin(), records.end(), [&](const Record& record) {
+            return record.root == item.limit_fact;
+        });
+        if (!item.limit || set == records.end() || set->in_use.on > *part.rebuilt_on) continue;
+        facts::LimitSet& limit = *item.limit;
+        limit.anchor_total.reset();
+        limit.anchor_landings.reset();
+        limit.anchor_starts.reset();
+        if (limit.anchor_on && *limit.anchor_on < *part.rebuilt_on) limit.anchor_on.reset();
+    }
+}
+
+}  // namespace
+
+std::vector<Id> hung_on(const std::vector<Record>& records, Id part) {
+    std::vector<Id> out;
+    for (const Record& record : records) {
+        const bool hangs =
+            std::any_of(record.heads.begin(), record.heads.end(), [&](const Head& head) {
+                return head.body != nullptr && head.body->about.size() > 1 &&
+                       head.body->about.front() == part &&
+                       std::holds_alternative<facts::ItemAdded>(head.body->fields);
+            });
+        if (hangs) out.push_back(record.root);
+    }
+    return out;
+}
+
+void fold_part_items(const std::vector<Record>& records,
+                     const PartWorks& works,
+                     Date today,
+                     PartState& part) {
+    if (part.tsn) {
+        part.hours_in = PartHours::since_new;
+    } else if (part.questions.empty() && !part.flown.empty()) {
+        part.hours_in = PartHours::recorded;
+    }
+    const std::optional<Date> earliest = part.rebuilt_on ? part.rebuilt_on : part.manufactured;
+    fold_items(by_day(records), part.id, earliest, today, part.items);
+    fold_limit_marks(records, part.id, today, part.items, part.cautions);
+    fold_works(records, works, part);
+    start_again(records, part);
+}
+
+}  // namespace twoclocks::timeline
