@@ -56,6 +56,25 @@ void end_calendar(ClockDue& out, const Bearer& bearer, Date today) {
     out.days_left = base::days_between(today, out.due_on);
 }
 
+/// The least hours that a limit says it counts from, in any version that may be in force.
+[[nodiscard]] std::optional<FlightTime> least_anchor(const ItemState& item) {
+    std::optional<FlightTime> out = item.limit->anchor_total;
+    for (const facts::LimitSet& limit : item.limit_versions) {
+        if (!limit.anchor_total) continue;
+        out = out ? std::min(*out, *limit.anchor_total) : *limit.anchor_total;
+    }
+    return out;
+}
+
+/// The hours that a limit counts from before any work. An overhaul of a part whose papers disagree
+/// may have been as long ago as the part is old; one whose limits disagree, as any of them says.
+[[nodiscard]] std::optional<FlightTime> anchor_of(const Bearer& bearer, const ItemState& item) {
+    const bool is_overhaul = bearer.is_part && item.role == facts::ItemRole::overhaul;
+    if (is_overhaul && bearer.is_asked_about && !bearer.since_overhaul) return std::nullopt;
+    if (is_overhaul && item.limit->anchor_total) return least_anchor(item);
+    return item.limit->anchor_total;
+}
+
 /// Where the hours of an item count from, into its clock. An anchor above the total cannot be: it
 /// must not give more life than the whole limit. A due point above it can: the work was early.
 void start_hours(ClockDue& out, const Bearer& bearer, const ItemState& item) {
@@ -71,10 +90,7 @@ void start_hours(ClockDue& out, const Bearer& bearer, const ItemState& item) {
         out.carried = from->carried;
         return;
     }
-    // An overhaul whose papers disagree may have been as long ago as the part is old.
-    const bool is_asked = bearer.is_part && bearer.is_asked_about &&
-                          item.role == facts::ItemRole::overhaul && !bearer.since_overhaul;
-    const std::optional<FlightTime> anchor = is_asked ? std::nullopt : item.limit->anchor_total;
+    const std::optional<FlightTime> anchor = anchor_of(bearer, item);
     out.counts_from = anchor ? CountsFrom::anchor : CountsFrom::assumed;
     out.anchor_fact = item.limit_fact;
     out.anchor_total = anchor.value_or(FlightTime{0});
@@ -87,9 +103,11 @@ void start_hours(ClockDue& out, const Bearer& bearer, const ItemState& item) {
     const Renewed* work = renewal(item, Clock::hours);
     const bool is_overhaul = bearer.is_part && item.role == facts::ItemRole::overhaul;
     if (!is_overhaul || !bearer.since_overhaul || (work != nullptr && work->total)) return false;
-    const bool is_anchored =
-        bearer.hours && bearer.hours_in == HoursIn::since_new && item.limit->anchor_total;
-    return !is_anchored || *bearer.hours - *item.limit->anchor_total <= *bearer.since_overhaul;
+    const std::optional<FlightTime> anchor = least_anchor(item);
+    if (!anchor || bearer.hours_in == HoursIn::recorded) return true;
+    // While records disagree about time since new, the anchor may leave less: that is not known.
+    return bearer.hours ? *bearer.hours - *anchor <= *bearer.since_overhaul
+                        : !bearer.is_asked_about;
 }
 
 /// What is recorded of a part, or told of one of unknown history, says nothing of the time before:

@@ -73,19 +73,37 @@ void fold_works(const std::vector<Record>& records, const PartWorks& works, Part
     }
 }
 
-/// What a limit set before the maker's rebuild counts from, the rebuild starts again.
+/// True when a record that is not taken back sets a limit of an item on some days.
+template <class Days>
+[[nodiscard]] bool any_limit(const std::vector<Record>& records, Id item, Days days) {
+    return std::any_of(records.begin(), records.end(), [&](const Record& record) {
+        return !record.withdrawn && record.in_use.about.size() > 1 &&
+               record.in_use.about[1] == item &&
+               std::holds_alternative<facts::LimitSet>(record.in_use.fields) && days(record);
+    });
+}
+
+/// What a limit set before the maker's rebuild counts from, the rebuild starts again. While records
+/// disagree about the limit: hours as if it was set before, a day as if it was set after.
 void start_again(const std::vector<Record>& records, PartState& part) {
     if (!part.rebuilt_on) return;
+    const Date rebuilt = *part.rebuilt_on;
     for (ItemState& item : part.items) {
-        const auto set = std::find_if(records.begin(), records.end(), [&](const Record& record) {
-            return record.root == item.limit_fact;
+        if (!item.limit) continue;
+        const bool set_before = any_limit(records, item.id, [&](const Record& record) {
+            return record.root == item.limit_fact && record.in_use.on <= rebuilt;
         });
-        if (!item.limit || set == records.end() || set->in_use.on > *part.rebuilt_on) continue;
+        const bool any_after = any_limit(records, item.id, [&](const Record& record) {
+            const bool counts = item.disputed || record.root == item.limit_fact;
+            return counts && latest_day(record) > rebuilt;
+        });
         facts::LimitSet& limit = *item.limit;
-        limit.anchor_total.reset();
-        limit.anchor_landings.reset();
-        limit.anchor_starts.reset();
-        if (limit.anchor_on && *limit.anchor_on < *part.rebuilt_on) limit.anchor_on.reset();
+        if (set_before || item.disputed) {
+            limit.anchor_total.reset();
+            limit.anchor_landings.reset();
+            limit.anchor_starts.reset();
+        }
+        if (!any_after && limit.anchor_on && *limit.anchor_on < rebuilt) limit.anchor_on.reset();
     }
 }
 

@@ -230,7 +230,8 @@ TEST_CASE("an unanswered disagreement never gives a hung limit more life than an
           "[properties][hung][disagreement]") {
     std::int64_t compared = 0;
     for (std::uint64_t seed = 1; seed <= 20 * cases; ++seed) {
-        const RandomJournal random{seed, {12, false, false, false, true, true}};
+        const std::int32_t steps = seed % 2 == 0 ? 12 : 30;
+        const RandomJournal random{seed, {steps, false, false, false, true, true}};
         const Journal journal = random.all();
         for (const Id& id : random.parts()) {
             const PartState open = timeline::replay_part(journal, id, random_today);
@@ -244,6 +245,7 @@ TEST_CASE("an unanswered disagreement never gives a hung limit more life than an
                     Journal answered = journal;
                     answered.add(judge.write(body.on, body.about, body.fields));
                     const PartState settled = timeline::replay_part(answered, id, random_today);
+                    if (settled.withdrawn) continue;  // there is no such part
                     CAPTURE(facts::print_journal(journal), seed, side);
                     CAPTURE(support::told(open), support::told(settled));
                     compared += compare(open, settled);
