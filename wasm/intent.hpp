@@ -33,7 +33,11 @@ enum class FormKind : std::uint8_t {
     part_move,
     part_scrap,
     part_work,
-    part_rebuild
+    part_rebuild,
+    event,
+    sign_event,
+    wear_limit,
+    measure_wear
 };
 
 /// Text sizes a person can choose, per cent of the usual, smallest first.

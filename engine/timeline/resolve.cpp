@@ -290,4 +290,22 @@ std::vector<Record> resolve(const Journal& journal, const std::vector<base::Id>&
     return out;
 }
 
+Record resolve_one(const Journal& journal, base::Id root) {
+    std::vector<const Fact*> versions;
+    for (const std::vector<const Fact*>& facts : {journal.with_id(root), journal.naming(root)}) {
+        for (const Fact* fact : facts) {
+            std::vector<const Fact*> roots;
+            collect_roots(journal, *fact, roots);
+            for (const Fact* one : roots) {
+                const auto known = std::find(versions.begin(), versions.end(), one);
+                if (root_id(*one) == root && known == versions.end()) versions.push_back(one);
+            }
+        }
+    }
+    std::sort(versions.begin(), versions.end(), [](const Fact* left, const Fact* right) {
+        return comes_before(*left, *right);
+    });
+    return versions.empty() ? Record{} : make_record(journal, root, versions);
+}
+
 }  // namespace twoclocks::timeline

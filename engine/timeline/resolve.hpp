@@ -61,5 +61,9 @@ struct Record {
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<Record> resolve(const facts::Journal& journal,
                                           const std::vector<base::Id>& subjects);
+/// One record by the id of its first version, with every fact that bears the id, whatever each is
+/// about. Without heads when there is none.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] Record resolve_one(const facts::Journal& journal, base::Id root);
 
 }  // namespace twoclocks::timeline

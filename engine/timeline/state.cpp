@@ -4,10 +4,12 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/timeline/ahead.hpp"
+#include "engine/timeline/events.hpp"
 #include "engine/timeline/items.hpp"
 #include "engine/timeline/limit_marks.hpp"
 #include "engine/timeline/question.hpp"
 #include "engine/timeline/usage.hpp"
+#include "engine/timeline/wear.hpp"
 
 namespace twoclocks::timeline {
 namespace {
@@ -118,6 +120,8 @@ AircraftState replay(const facts::Journal& journal, base::Id aircraft, Date toda
         if (work != nullptr) fold_work(*record, *work, today, state);
     }
     fold_limit_marks(records, {}, today, state.items, state.cautions);
+    fold_wear(records, today, state.items);
+    fold_events(journal, records, today, state);
     fold_spells(sorted, state);
     fold_plan(sorted, today, state);
     return state;

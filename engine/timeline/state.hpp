@@ -17,7 +17,9 @@
 #include <vector>
 
 #include "engine/facts/journal.hpp"
+#include "engine/timeline/event_state.hpp"
 #include "engine/timeline/resolve.hpp"
+#include "engine/timeline/wear_state.hpp"
 
 namespace twoclocks::timeline {
 
@@ -75,6 +77,7 @@ struct ItemState {
     bool disputed{false};                           // records about its work or its limit disagree
     std::vector<facts::LimitSet> limit_versions{};  // then: all that an answer may leave in force
     std::vector<PermitState> permits{};             // oldest first
+    std::optional<WearState> wear{};                // measured, or limited by wear
 };
 
 /// Days out of service, `until` not included; no end is not known yet. A spell recorded without an
@@ -144,7 +147,8 @@ struct AircraftState {
     std::optional<StatedPlan> plan;
     std::vector<Question> questions;
     std::vector<Caution> cautions;
-    std::int32_t unknown_records{0};  // written by a newer version: what is due is not known
+    std::int32_t unknown_records{0};   // written by a newer version: what is due is not known
+    std::vector<EventState> events{};  // that stop it, oldest first
 };
 
 /// State of one aircraft on a day.

@@ -3,9 +3,11 @@
 #include "engine/base/message_args.hpp"
 #include "engine/views/clock_view.hpp"
 #include "engine/views/due_row.hpp"
+#include "engine/views/event_view.hpp"
 #include "engine/views/life_box.hpp"
 #include "engine/views/make_views.hpp"
 #include "engine/views/sentence.hpp"
+#include "engine/views/wear_view.hpp"
 #include "engine/views/why.hpp"
 #include "engine/views/why_limits.hpp"
 
@@ -28,8 +30,10 @@ using forecast::RateBasis;
 }
 
 [[nodiscard]] Why why_overhaul_date(const Assessed& aircraft, Word title) {
-    if (aircraft.overhaul < 0) return {{title, {}}, {}, {}};
-    Why why = why_date(aircraft, aircraft.overhaul, {title, {}});
+    Why why{{title, {}}, {}, {}};
+    if (aircraft.overhaul >= 0) why = why_date(aircraft, aircraft.overhaul, {title, {}});
+    if (title == Word::why_answer) explain_events(why, aircraft);
+    if (aircraft.overhaul < 0) return why;
     if (title == Word::why_answer) why.lines.push_back({{Word::why_all_mandatory, {}}, {}});
     if (title == Word::why_range) why.lines.push_back({{Word::why_rate_is_past, {}}, {}});
     return why;
@@ -86,6 +90,8 @@ using forecast::RateBasis;
     }
     for (base::Message& caution : limit_cautions(aircraft))
         out.push_back(std::move(caution));
+    for (base::Message& caution : wear_cautions(aircraft))
+        out.push_back(std::move(caution));
     if (no_source) out.push_back({Word::caution_no_source, {}});
     return out;
 }
@@ -126,6 +132,7 @@ AircraftView make_aircraft_view(const Assessed& aircraft) {
     view.break_even = break_even_figure(aircraft);
     for (const std::int32_t place : soonest_first(aircraft))
         view.due.push_back(make_row(aircraft, place));
+    view.events = make_event_views(aircraft.state.events);
     view.questions = make_questions(open_questions(aircraft));
     view.cautions = make_cautions(aircraft);
     return view;
@@ -139,6 +146,8 @@ std::vector<Why> whys_of(const AircraftView& view) {
                          view.total_time.why,
                          view.rate.why,
                          view.break_even.why};
+    for (const EventView& event : view.events)
+        out.push_back(event.title.why);
     for (const DueRow& row : view.due)
         add_whys(out, row);
     return out;

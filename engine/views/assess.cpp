@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/views/wear_view.hpp"
+
 namespace twoclocks::views {
 namespace {
 
@@ -82,7 +84,9 @@ void assess_items(Assessed& out) {
     for (std::size_t place = 0; place < out.items.size(); ++place) {
         const ItemDue& item = out.items[place];
         out.projections.push_back(forecast::project(item, out.state, out.rate, out.today));
-        out.item_states.push_back(item_state(item, out.projections.back(), out.state, out.today));
+        out.wear.push_back(work_out_wear(out, item.item));
+        const State by_interval = item_state(item, out.projections.back(), out.state, out.today);
+        out.item_states.push_back(with_wear(by_interval, item, out.wear.back(), out.today));
         const auto here = static_cast<std::int32_t>(place);
         const bool is_own = item.role == facts::ItemRole::overhaul && item.part.id.empty();
         if (is_own && out.overhaul < 0) out.overhaul = here;
@@ -110,6 +114,7 @@ void assess_items(Assessed& out) {
     const bool lacks =
         aircraft.overhaul < 0 || aircraft.state.usage.empty() || hides_the_answer(aircraft);
     if (lacks) out = std::max(out, State::unknown);
+    if (!aircraft.state.events.empty()) out = std::max(out, State::before_next_flight);
     return out;
 }
 

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "engine/forecast/projection.hpp"
+#include "engine/forecast/wear_trend.hpp"
 #include "engine/views/views.hpp"
 
 namespace twoclocks::views {
@@ -19,6 +20,13 @@ inline constexpr std::int32_t due_days = 30;
 /// How old a reading may be before it is mentioned. Our choice.
 inline constexpr std::int32_t old_reading_days = 45;
 
+/// The wear of one item: what is recorded, what it comes to, where it leads.
+struct ItemWear {
+    timeline::WearState state;
+    timeline::WearFinding finding;
+    forecast::WearTrend trend;
+};
+
 /// State, limits, rate and dates of one aircraft on a day.
 struct Assessed {
     timeline::AircraftState state;
@@ -26,6 +34,7 @@ struct Assessed {
     std::vector<limits::ItemDue> items;             // its own, then those of its parts
     std::vector<forecast::Projection> projections;  // one an item
     std::vector<State> item_states;                 // one an item
+    std::vector<std::optional<ItemWear>> wear;      // one an item
     forecast::UsageRate rate;
     std::optional<forecast::FirstStop> first;
     std::int32_t overhaul{-1};  // place of the overhaul in items, -1 if none

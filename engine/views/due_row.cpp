@@ -5,6 +5,7 @@
 #include "engine/base/message_args.hpp"
 #include "engine/views/clock_view.hpp"
 #include "engine/views/sentence.hpp"
+#include "engine/views/wear_view.hpp"
 #include "engine/views/why.hpp"
 
 namespace twoclocks::views {
@@ -65,8 +66,10 @@ DueRow make_row(const Assessed& aircraft, std::int32_t place) {
         row.count_left = std::move(left);
         shown_count = &clock;
     }
-    const Message likely =
+    row.wear = wear_figure(aircraft, place);
+    const Message by_interval =
         item.complied ? Message{Word::say_nothing_left, {}} : likely_message(projection);
+    const Message likely = trend_message(aircraft, place).value_or(by_interval);
     row.likely = figure(likely, why_date(aircraft, place, {Word::why_item_date, {name}}));
     return row;
 }
@@ -77,6 +80,7 @@ std::vector<std::int32_t> soonest_first(const Assessed& aircraft) {
         order.push_back(static_cast<std::int32_t>(place));
     const auto day = [&](std::int32_t place) {
         constexpr base::Date never{100'000};
+        if (const std::optional<base::Date> trend = trend_first(aircraft, place)) return *trend;
         return aircraft.projections[static_cast<std::size_t>(place)].likely.value_or(never);
     };
     std::stable_sort(order.begin(), order.end(), [&](std::int32_t left, std::int32_t right) {
@@ -90,7 +94,7 @@ std::vector<std::int32_t> soonest_first(const Assessed& aircraft) {
 }
 
 void add_whys(std::vector<Why>& whys, const DueRow& row) {
-    for (const auto* left : {&row.hours_left, &row.calendar_left, &row.count_left}) {
+    for (const auto* left : {&row.hours_left, &row.calendar_left, &row.count_left, &row.wear}) {
         if (*left) whys.push_back((*left)->why);
     }
     whys.push_back(row.likely.why);

@@ -17,8 +17,8 @@ namespace twoclocks::views {
 
 /// Every "why?" of an aircraft, in the order of AircraftView: answer, hours left, calendar left,
 /// range,
-/// total time, rate, break-even; then for each due row what is left by hours, calendar and count,
-/// and likely.
+/// total time, rate, break-even; then each event; then for each due row what is left by hours,
+/// calendar, count and wear, and likely.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<Why> whys_of(const AircraftView& view);
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/timeline/events.hpp"
+#include "engine/views/event_view.hpp"
 #include "engine/views/due_row.hpp"
 #include "engine/views/make_views.hpp"
 #include "engine/views/record_parts.hpp"
@@ -218,6 +220,7 @@ PartHistoryView part_history(const Journal& journal, const PartState& part, base
         view.rows.push_back(row_of(journal, *spell, today));
     view.questions = make_questions(part.questions);
     view.due = due_rows(journal, part, today);
+    view.events = make_event_views(timeline::events_of_part(journal, part.id, today));
     take_troubles(part, view);
     return view;
 }

@@ -49,6 +49,7 @@ struct PartHistoryView {
     bool unknown{false};      // a question without a safe side, or a record of a newer version
     std::vector<DueRow> due;  // limits that hang on it, soonest first
     std::vector<PartHistoryRow> rows;
+    std::vector<EventView> events;  // not signed for, oldest first
     std::vector<QuestionView> questions;
     std::vector<base::Problem> troubles;
     std::vector<std::vector<base::Id>> trouble_facts;  // for each trouble, the records it names

@@ -147,7 +147,20 @@ template <class List, class Make>
     if (row.hours_left) out.put("hours_left", figure_json(*row.hours_left, region));
     if (row.calendar_left) out.put("calendar_left", figure_json(*row.calendar_left, region));
     if (row.count_left) out.put("count_left", figure_json(*row.count_left, region));
+    if (row.wear) out.put("wear", figure_json(*row.wear, region));
     return out.put("likely", figure_json(row.likely, region)).said("source", row.source).take();
+}
+
+[[nodiscard]] Json event_json(const EventView& event, const Region& region) {
+    Object out{region};
+    out.text("event", base::print_id(event.event)).put("what", figure_json(event.title, region));
+    out.said("total", event.total).said("source", event.source).said("look", event.look);
+    if (event.found.word != base::Word::blank) out.said("found", event.found);
+    if (event.disputed.word != base::Word::blank) out.said("disputed", event.disputed);
+    out.put("open", list_of(event.open, [&](const Message& one) {
+                return text_json(base::say(one, region));
+            }));
+    return out.take();
 }
 
 [[nodiscard]] Json question_json(const QuestionView& question, const Region& region) {
@@ -185,6 +198,11 @@ Json to_json(const AircraftView& view, const Region& region) {
     Object out{region};
     out.text("id", base::print_id(view.id)).text("registration", view.registration);
     out.text("type", view.type).text("serial", view.serial).said("state", view.state_word);
+    if (!view.events.empty()) {
+        out.put("events", list_of(view.events, [&](const EventView& one) {
+                    return event_json(one, region);
+                }));
+    }
     out.put("answer", figure_json(view.answer, region))
         .put("hours_left", figure_json(view.hours_left, region));
     out.put("calendar_left", figure_json(view.calendar_left, region))

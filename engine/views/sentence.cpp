@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/event_view.hpp"
+#include "engine/views/wear_view.hpp"
 
 namespace twoclocks::views {
 namespace {
@@ -30,6 +32,7 @@ using limits::ItemDue;
 }
 
 struct PassedWords {
+    Word over_wear;
     Word over_hours;
     Word over_counts;
     Word over_calendar;
@@ -40,6 +43,8 @@ struct PassedWords {
     const ItemDue& item = item_at(aircraft, aircraft.worst);
     const ClockDue* clock = passed_clock(item);
     const base::Arg name = base::text_arg(item_label(item));
+    if (clock == nullptr && is_worn_past(aircraft, aircraft.worst))
+        return {words.over_wear, {name}};
     if (clock == nullptr || clock->clock == Clock::hours) return {words.over_hours, {name}};
     if (clock->clock != Clock::calendar) return {words.over_counts, {name}};
     const base::Arg day = base::day_arg(clock->due_on);
@@ -115,9 +120,11 @@ Edge answer_edge(const Assessed& aircraft) {
 }
 
 Message card_sentence(const Assessed& aircraft) {
+    if (const auto event = event_sentence(aircraft, Word::say_event_card)) return *event;
     if (is_passed(aircraft.overall) && aircraft.worst >= 0) {
         return passed_sentence(aircraft,
-                               {Word::say_over_card,
+                               {Word::say_over_wear_card,
+                                Word::say_over_card,
                                 Word::say_over_card,
                                 Word::say_over_calendar_card,
                                 Word::say_lapsed_card});
@@ -146,9 +153,11 @@ Message card_sentence(const Assessed& aircraft) {
 }
 
 Message answer_sentence(const Assessed& aircraft) {
+    if (const auto event = event_sentence(aircraft, Word::say_event)) return *event;
     if (is_passed(aircraft.overall) && aircraft.worst >= 0) {
         return passed_sentence(aircraft,
-                               {Word::say_over_hours,
+                               {Word::say_over_wear,
+                                Word::say_over_hours,
                                 Word::say_over_counts,
                                 Word::say_over_calendar,
                                 Word::say_before_flight});

@@ -118,6 +118,18 @@ struct FleetView {
     bool has_demo{false};  // some of it is invented: say so
 };
 
+/// Something that happened and asks for an inspection before the next flight.
+struct EventView {
+    base::Id event;
+    Figure title;                                   // "Event: hard landing on 3 May 2026"
+    base::Message total;                            // "At 1,234.5 h total."
+    base::Message found{base::Word::blank, {}};     // as reported
+    base::Message source;                           // what says how to inspect it
+    std::vector<base::Message> open;                // "Not signed for: ISLE-1"
+    base::Message disputed{base::Word::blank, {}};  // records disagree about it
+    base::Message look;                             // what to do, and who decides
+};
+
 /// One limit of one item.
 struct DueRow {
     base::Id item;
@@ -130,8 +142,9 @@ struct DueRow {
     std::optional<Figure> hours_left;
     std::optional<Figure> calendar_left;
     std::optional<Figure> count_left;
-    Figure likely;         // "about 21 Sep 2029"
-    base::Message source;  // "Maintenance manual, rev 5" or "source not given"
+    std::optional<Figure> wear;  // "3.2 mm, at most 4 mm"
+    Figure likely;               // "about 21 Sep 2029"
+    base::Message source;        // "Maintenance manual, rev 5" or "source not given"
     bool is_overhaul{false};
 };
 
@@ -187,10 +200,11 @@ struct AircraftView {
     Edge answer_edge{Edge::none};
     Figure range;  // "Between Feb 2029 and Aug 2030 at its own least and greatest rate."
     LifeBoxView box;
-    Figure total_time;        // "1,356.0 h total, read 3 May 2026"
-    Figure rate;              // "143 h a year"
-    Figure break_even;        // "245.4 h a year meets both clocks at once"
-    std::vector<DueRow> due;  // soonest first
+    Figure total_time;                // "1,356.0 h total, read 3 May 2026"
+    Figure rate;                      // "143 h a year"
+    Figure break_even;                // "245.4 h a year meets both clocks at once"
+    std::vector<DueRow> due;          // soonest first
+    std::vector<EventView> events{};  // not signed for, oldest first
     std::vector<QuestionView> questions;
     std::vector<base::Message> cautions;
     std::vector<base::Problem> troubles;  // records to look at: what happened, what to do

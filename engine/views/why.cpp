@@ -1,6 +1,7 @@
 #include "engine/views/why.hpp"
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/wear_view.hpp"
 #include "engine/views/why_hung.hpp"
 #include "engine/views/why_limits.hpp"
 #include "engine/views/why_parts.hpp"
@@ -193,6 +194,7 @@ Why why_date(const Assessed& aircraft, std::int32_t place, base::Message title) 
         }
     }
     explain_combination(why, item);
+    explain_trend(why, aircraft, place);
     explain_spells(why, aircraft);
     add_source(why, item);
     add(why, Word::why_not_approval);

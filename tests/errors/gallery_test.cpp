@@ -80,7 +80,9 @@ const Codes of_forms{"form_needed",
                      "form_tsn_falls",
                      "form_host_falls",
                      "form_before_fit",
-                     "form_no_move"};
+                     "form_no_move",
+                     "form_before_event",
+                     "form_nothing_open"};
 
 /// A total time told for a day; tests/timeline/entry_test.cpp has either side of both.
 const Codes of_totals{"entry_total_falls", "entry_total_above_later"};

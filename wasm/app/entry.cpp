@@ -26,12 +26,16 @@ constexpr std::string_view search_mark = "find-";
             return true;
         case FormKind::correct:
         case FormKind::withdraw:
+        case FormKind::sign_event:
             return !in.ledger.visible().with_id(subject).empty();
         case FormKind::meter_change:
         case FormKind::work_done:
         case FormKind::new_item:
         case FormKind::usage_plan:
         case FormKind::parked:
+        case FormKind::event:
+        case FormKind::wear_limit:
+        case FormKind::measure_wear:
             return in.assessed(aircraft_of_subject(in.ledger.visible(), subject)) != nullptr;
         case FormKind::change_limit:
         case FormKind::permit:

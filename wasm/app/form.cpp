@@ -72,6 +72,14 @@ void lay_out(Form& form, const FormContext& context) {
             return make_part_work(form, context);
         case FormKind::part_rebuild:
             return make_part_rebuild(form, context);
+        case FormKind::event:
+            return make_event(form, context);
+        case FormKind::sign_event:
+            return make_sign_event(form, context);
+        case FormKind::wear_limit:
+            return make_wear_limit(form, context);
+        case FormKind::measure_wear:
+            return make_measure_wear(form, context);
     }
 }
 
@@ -148,6 +156,14 @@ std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Sig
             return take_part_work(form, context, signer);
         case FormKind::part_rebuild:
             return take_part_rebuild(form, context, signer);
+        case FormKind::event:
+            return take_event(form, context, signer);
+        case FormKind::sign_event:
+            return take_sign_event(form, context, signer);
+        case FormKind::wear_limit:
+            return take_wear_limit(form, context, signer);
+        case FormKind::measure_wear:
+            return take_measure_wear(form, context, signer);
         case FormKind::author:
         case FormKind::specimen:
             return {};

@@ -46,6 +46,14 @@ void make_part_rebuild(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_part_rebuild(Form& form, const FormContext& context, Signer& signer);
 void make_author(Form& form, const FormContext& context);
 void make_specimen(Form& form, const FormContext& context);
+void make_event(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_event(Form& form, const FormContext& context, Signer& signer);
+void make_sign_event(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_sign_event(Form& form, const FormContext& context, Signer& signer);
+void make_wear_limit(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_wear_limit(Form& form, const FormContext& context, Signer& signer);
+void make_measure_wear(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_measure_wear(Form& form, const FormContext& context, Signer& signer);
 
 /// The item of a form's bearer by its id, null when it bears none of that name.
 [[nodiscard]] const timeline::ItemState* item_of(const FormContext& context, base::Id id);

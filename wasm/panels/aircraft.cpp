@@ -2,11 +2,13 @@
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/buttons.hpp"
 #include "wasm/widgets/due_card.hpp"
+#include "wasm/widgets/event_card.hpp"
 #include "wasm/widgets/figures.hpp"
 #include "wasm/widgets/form_field.hpp"
 #include "wasm/widgets/life_box.hpp"
 #include "wasm/widgets/text.hpp"
 
+#include <array>
 #include <utility>
 
 #include "engine/base/message_args.hpp"
@@ -18,7 +20,8 @@ using base::Word;
 using views::AircraftView;
 using views::Edge;
 
-// Screen::whys of this page, in the order AppState fills it; the due rows follow.
+// Screen::whys of this page, in the order AppState fills it; events follow, then the
+// due rows.
 enum WhyOrder : std::int32_t {
     why_answer,
     why_hours_left,
@@ -27,7 +30,23 @@ enum WhyOrder : std::int32_t {
     why_total_time,
     why_rate,
     why_break_even,
-    why_due_first
+    why_event_first
+};
+
+/// What can be recorded of an aircraft, the most pressing first.
+struct Recorded {
+    const char* id;
+    Word label;
+    FormKind form;
+};
+
+constexpr std::array recorded{
+    Recorded{"event", Word::button_event, FormKind::event},
+    Recorded{"new-item", Word::button_new_item, FormKind::new_item},
+    Recorded{"wear-limit", Word::button_wear_limit, FormKind::wear_limit},
+    Recorded{"meter-change", Word::button_meter_change, FormKind::meter_change},
+    Recorded{"usage-plan", Word::button_usage_plan, FormKind::usage_plan},
+    Recorded{"parked", Word::button_parked, FormKind::parked},
 };
 
 /// The page while it is drawn: what it shows and what was pressed.
@@ -37,6 +56,7 @@ class AircraftPage {
 
     void narrow() {
         identity();
+        events();
         clocks();
         sentences();
         ui_.gap(space::small);
@@ -55,6 +75,7 @@ class AircraftPage {
             space::block,
             [&] {
                 identity();
+                events();
                 clocks();
                 sentences();
                 ui_.gap(space::base);
@@ -82,6 +103,20 @@ class AircraftPage {
             {Word::aircraft_is, {base::text_arg(view_.type), base::text_arg(view_.serial)}});
         state_line(ui_, view_.state, ui_.say(view_.state_word), words);
         ui_.gap(space::middle);
+    }
+
+    void events() {
+        if (view_.events.empty()) return;
+        heading(ui_, 2, ui_.say(Word::heading_events));
+        ui_.gap(space::small);
+        for (std::uint32_t i = 0; i < view_.events.size(); ++i) {
+            const auto index = static_cast<std::int32_t>(i);
+            const EventPress press = event_card(ui_, index, view_.events[i]);
+            if (press.why) open_why(why_event_first + index);
+            if (press.sign) open_form(FormKind::sign_event, view_.events[i].event);
+            ui_.gap(space::middle);
+        }
+        ui_.gap(space::small);
     }
 
     [[nodiscard]] bool past(Edge edge) const {
@@ -155,7 +190,7 @@ class AircraftPage {
         heading(ui_, 2, ui_.say(Word::heading_due));
         ui_.gap(space::small);
         if (view_.due.empty()) paragraph(ui_, Type::body, Tone::soft, ui_.say(Word::due_none));
-        std::int32_t why = why_due_first;
+        std::int32_t why = why_event_first + static_cast<std::int32_t>(view_.events.size());
         for (std::uint32_t i = 0; i < view_.due.size(); ++i) {
             const DuePress press = due_card(ui_, static_cast<std::int32_t>(i), view_.due[i]);
             if (press.figure >= 0) open_why(why + press.figure);
@@ -163,32 +198,28 @@ class AircraftPage {
             why += figures_in(view_.due[i]);
             ui_.gap(space::middle);
         }
+        const std::string& mine = view_.registration;
         const std::int32_t pressed =
             button_row(ui_,
                        {{"checks", ui_.say(Word::button_checks)},
-                        {"status", ui_.say(Word::button_status), true, view_.registration}});
+                        {"parts", ui_.say(Word::button_parts), true, mine},
+                        {"status", ui_.say(Word::button_status), true, mine},
+                        {"history", ui_.say(Word::button_history), true, mine}});
         if (pressed == 0) answer_ = intent::OpenChecks{view_.id};
-        if (pressed == 1) answer_ = intent::OpenStatus{view_.id};
+        if (pressed == 1) answer_ = intent::OpenParts{view_.id};
+        if (pressed == 2) answer_ = intent::OpenStatus{view_.id};
+        if (pressed == 3) answer_ = intent::OpenHistory{view_.id};
         ui_.gap(space::wide);
     }
 
     void actions() {
         heading(ui_, 2, ui_.say(Word::heading_record));
         ui_.gap(space::small);
-        const std::int32_t pressed =
-            button_row(ui_,
-                       {{"new-item", ui_.say(Word::button_new_item)},
-                        {"meter-change", ui_.say(Word::button_meter_change)},
-                        {"usage-plan", ui_.say(Word::button_usage_plan)},
-                        {"parked", ui_.say(Word::button_parked)},
-                        {"history", ui_.say(Word::button_history), true, view_.registration},
-                        {"parts", ui_.say(Word::button_parts), true, view_.registration}});
-        if (pressed == 0) open_form(FormKind::new_item, view_.id);
-        if (pressed == 1) open_form(FormKind::meter_change, view_.id);
-        if (pressed == 2) open_form(FormKind::usage_plan, view_.id);
-        if (pressed == 3) open_form(FormKind::parked, view_.id);
-        if (pressed == 4) answer_ = intent::OpenHistory{view_.id};
-        if (pressed == 5) answer_ = intent::OpenParts{view_.id};
+        std::vector<ButtonSpec> buttons;
+        for (const Recorded& one : recorded)
+            buttons.push_back({one.id, ui_.say(one.label)});
+        const std::int32_t pressed = button_row(ui_, buttons);
+        if (pressed >= 0) open_form(recorded[static_cast<std::size_t>(pressed)].form, view_.id);
     }
 
     Ui& ui_;

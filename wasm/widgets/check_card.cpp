@@ -98,6 +98,7 @@ DuePress check_card(Ui& ui, std::int32_t index, const views::CheckRow& row) {
                      *row.calendar,
                      views::Edge::calendar);
         if (due.count_left) rows.line(Word::label_count_left, *due.count_left);
+        if (due.wear) rows.line(Word::label_wear, *due.wear);
         rows.line(Word::label_likely, due.likely);
         press.figure = rows.tapped();
         press.form = item_buttons(ui, index, due, true);

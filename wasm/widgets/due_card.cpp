@@ -33,6 +33,7 @@ std::vector<FigureSpec> figures_of(Ui& ui, std::int32_t index, const DueRow& row
     add(row.hours_left, "hours", Word::label_hours_left, Edge::hours);
     add(row.calendar_left, "calendar", Word::label_calendar_left, Edge::calendar);
     add(row.count_left, "count", Word::label_count_left, Edge::count);
+    add(row.wear, "wear", Word::label_wear, Edge::none);
     figures.push_back({start + "likely",
                        ui.say(Word::label_likely),
                        ui.say(row.likely.text),
@@ -83,10 +84,11 @@ void name_and_state(Ui& ui, const Named& named) {
 }
 
 std::int32_t figures_in(const DueRow& row) {
-    return (row.hours_left ? 1 : 0) + (row.calendar_left ? 1 : 0) + (row.count_left ? 1 : 0) + 1;
+    return (row.hours_left ? 1 : 0) + (row.calendar_left ? 1 : 0) + (row.count_left ? 1 : 0) +
+           (row.wear ? 1 : 0) + 1;
 }
 
-std::optional<FormKind> item_buttons(Ui& ui, std::int32_t index, const DueRow& row, bool rename) {
+std::optional<FormKind> item_buttons(Ui& ui, std::int32_t index, const DueRow& row, bool all) {
     std::vector<ButtonSpec> buttons;
     std::vector<FormKind> forms;
     const auto offer = [&](const char* id, Word label, FormKind form) {
@@ -94,10 +96,12 @@ std::optional<FormKind> item_buttons(Ui& ui, std::int32_t index, const DueRow& r
         forms.push_back(form);
     };
     offer("work-done-", Word::button_work_done, FormKind::work_done);
+    if (row.wear) offer("measure-wear-", Word::button_measure_wear, FormKind::measure_wear);
+    if (row.wear && all) offer("wear-limit-", Word::button_wear_limit, FormKind::wear_limit);
     offer("change-limit-", Word::button_change_limit, FormKind::change_limit);
     // Nobody asks for leave to fly past what is far away.
     if (row.state >= views::State::due) offer("permit-", Word::button_permit, FormKind::permit);
-    if (rename) offer("rename-", Word::button_rename_item, FormKind::rename_item);
+    if (all) offer("rename-", Word::button_rename_item, FormKind::rename_item);
     const std::int32_t pressed = button_row(ui, buttons);
     if (pressed < 0) return std::nullopt;
     return forms[static_cast<std::size_t>(pressed)];

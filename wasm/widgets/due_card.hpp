@@ -18,11 +18,11 @@ struct DuePress {
     std::optional<FormKind> form{};  // about its item
 };
 
-/// What can be recorded about an item beside work on it. `rename`: where one looks through items.
+/// What can be recorded about an item beside work on it. `all`: where one looks through items.
 [[nodiscard]] std::optional<FormKind> item_buttons(Ui& ui,
                                                    std::int32_t index,
                                                    const views::DueRow& row,
-                                                   bool rename);
+                                                   bool all);
 
 [[nodiscard]] DuePress due_card(Ui& ui, std::int32_t index, const views::DueRow& row);
 /// How many figures a row shows.
