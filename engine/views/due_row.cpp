@@ -69,7 +69,7 @@ DueRow make_row(const Assessed& aircraft, std::int32_t place) {
     row.wear = wear_figure(aircraft, place);
     const Message by_interval =
         item.complied ? Message{Word::say_nothing_left, {}} : likely_message(projection);
-    const Message likely = trend_message(aircraft, place).value_or(by_interval);
+    const Message likely = wear_likely(aircraft, place).value_or(by_interval);
     row.likely = figure(likely, why_date(aircraft, place, {Word::why_item_date, {name}}));
     return row;
 }
@@ -80,7 +80,7 @@ std::vector<std::int32_t> soonest_first(const Assessed& aircraft) {
         order.push_back(static_cast<std::int32_t>(place));
     const auto day = [&](std::int32_t place) {
         constexpr base::Date never{100'000};
-        if (const std::optional<base::Date> trend = trend_first(aircraft, place)) return *trend;
+        if (const std::optional<base::Date> trend = wear_first(aircraft, place)) return *trend;
         return aircraft.projections[static_cast<std::size_t>(place)].likely.value_or(never);
     };
     std::stable_sort(order.begin(), order.end(), [&](std::int32_t left, std::int32_t right) {

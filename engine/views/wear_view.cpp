@@ -177,21 +177,26 @@ std::optional<Figure> wear_figure(const Assessed& aircraft, std::int32_t place) 
     return out;
 }
 
-std::optional<base::Date> trend_first(const Assessed& aircraft, std::int32_t place) {
+std::optional<base::Date> wear_first(const Assessed& aircraft, std::int32_t place) {
     const ItemWear* wear = wear_at(aircraft, place);
-    if (wear == nullptr || !wear->trend.likely) return std::nullopt;
+    if (wear == nullptr) return std::nullopt;
+    const bool past = wear->finding.verdict == WearVerdict::past;
+    const std::optional<base::Date> day = past ? wear->finding.point->on : wear->trend.likely;
+    if (!day) return std::nullopt;
     const forecast::Projection& interval = aircraft.projections[static_cast<std::size_t>(place)];
-    const bool first =
-        !interval.known || !interval.likely || *wear->trend.likely < *interval.likely;
-    return first ? wear->trend.likely : std::nullopt;
+    const bool first = !interval.known || !interval.likely || *day < *interval.likely;
+    return first ? day : std::nullopt;
 }
 
-std::optional<Message> trend_message(const Assessed& aircraft, std::int32_t place) {
+std::optional<Message> wear_likely(const Assessed& aircraft, std::int32_t place) {
     const ItemWear* wear = wear_at(aircraft, place);
     if (wear == nullptr) return std::nullopt;
     const limits::ItemDue& item = aircraft.items[static_cast<std::size_t>(place)];
     const bool by_wear_alone = item.clocks.empty() && !item.complied;
-    if (!by_wear_alone && !trend_first(aircraft, place)) return std::nullopt;
+    const std::optional<base::Date> first = wear_first(aircraft, place);
+    if (!by_wear_alone && !first) return std::nullopt;
+    if (first && wear->finding.verdict == WearVerdict::past)
+        return Message{Word::say_on_day, {base::day_arg(*first)}};
     return said_of(wear->trend);
 }
 

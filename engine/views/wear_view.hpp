@@ -22,13 +22,14 @@ namespace twoclocks::views {
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::optional<Figure> wear_figure(const Assessed& aircraft, std::int32_t place);
 
-/// The day that a trend names, where that comes before the day of the interval.
+/// The day that wear names, where that comes before the day of the interval: of the measurement
+/// past the limit, or of the trend.
 /// Units: none. Errors: none. Source: our choice, the earlier day is shown.
-[[nodiscard]] std::optional<base::Date> trend_first(const Assessed& aircraft, std::int32_t place);
+[[nodiscard]] std::optional<base::Date> wear_first(const Assessed& aircraft, std::int32_t place);
 
-/// When the item is likely due by its trend: where that comes before its interval, or it has none.
+/// When the item is likely due by its wear: where that comes before its interval, or it has none.
 /// Units: none. Errors: none. Source: as above.
-[[nodiscard]] std::optional<base::Message> trend_message(const Assessed& aircraft,
+[[nodiscard]] std::optional<base::Message> wear_likely(const Assessed& aircraft,
                                                          std::int32_t place);
 
 /// Adds the trend of an item to a why, if it has one.
