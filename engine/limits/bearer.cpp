@@ -66,9 +66,9 @@ Bearer bearer_of(const timeline::PartState& part) {
     if (!flew_before) out.born.first_fitted = part.first_fitted;
     out.is_asked_about = !part.questions.empty();
     out.history_unknown = part.history_unknown && !part.rebuilt_on;
-    if (part.flown.empty()) return out;
-    out.recorded = part.flown.back().total;
-    out.recorded_on = part.flown.front().on;
+    for (const timeline::PartSpell& spell : part.spells)
+        out.recorded = out.recorded + spell.gained.value_or(FlightTime{0});
+    if (!part.flown.empty()) out.recorded_on = part.flown.front().on;
     return out;
 }
 

@@ -48,7 +48,7 @@ struct Bearer {
     BornOn born;
     bool is_asked_about{false};             // it has open questions
     bool history_unknown{false};            // of a part, as its papers say
-    base::FlightTime recorded;              // hours of a part since its records begin
+    base::FlightTime recorded;              // hours that a part gained on its hosts here
     std::optional<base::Date> recorded_on;  // and the day they do
 };
 

@@ -68,9 +68,11 @@ void end_calendar(ClockDue& out, const Bearer& bearer, Date today) {
 
 /// The hours that a limit counts from before any work. An overhaul of a part whose papers disagree
 /// may have been as long ago as the part is old; one whose limits disagree, as any of them says.
+/// Work on a part that records disagree about may have been done before the anchor.
 [[nodiscard]] std::optional<FlightTime> anchor_of(const Bearer& bearer, const ItemState& item) {
     const bool is_overhaul = bearer.is_part && item.role == facts::ItemRole::overhaul;
     if (is_overhaul && bearer.is_asked_about && !bearer.since_overhaul) return std::nullopt;
+    if (bearer.is_part && item.work_disputed) return std::nullopt;
     if (is_overhaul && item.limit->anchor_total) return least_anchor(item);
     return item.limit->anchor_total;
 }

@@ -23,8 +23,10 @@ void mark_disputed(const Record& record, base::Id overhauled, std::vector<ItemSt
         if (head.body == nullptr) continue;
         if (const auto* work = std::get_if<facts::WorkDone>(&head.body->fields)) {
             for (const facts::Renewal& renewal : work->renews) {
-                for (ItemState& item : items)
-                    item.disputed = item.disputed || is_renewed_by(renewal, item, overhauled);
+                for (ItemState& item : items) {
+                    if (is_renewed_by(renewal, item, overhauled))
+                        item.disputed = item.work_disputed = true;
+                }
             }
         }
         if (std::holds_alternative<facts::LimitSet>(head.body->fields)) {

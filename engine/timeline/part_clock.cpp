@@ -42,6 +42,7 @@ void PartClock::set_tsn(FlightTime tsn, bool estimated, Date on) {
             if (!spell.until) spell.count.reset();
         }
     }
+    ++tells_;
     part_.tsn = tsn;
     part_.tsn_estimated = estimated;
     part_.offsets.push_back({on, tsn - count_});

@@ -38,6 +38,10 @@ class PartClock {
     /// Units: none. Errors: none. Source: our choice.
     [[nodiscard]] std::int32_t gaps() const { return gaps_; }
 
+    /// How often papers or a card have told the time since new.
+    /// Units: none. Errors: none. Source: our choice.
+    [[nodiscard]] std::int32_t tells() const { return tells_; }
+
     /// Time since new as papers have it, from a day on. The higher of two certain figures stands.
     /// Units: hours. Errors: none, a problem of the part. Source: our choice.
     void tell_tsn(base::FlightTime tsn, bool estimated, base::Date on, base::Id fact);
@@ -60,6 +64,7 @@ class PartClock {
     PartState& part_;
     base::FlightTime count_;
     std::int32_t gaps_{0};
+    std::int32_t tells_{0};
     UsageSeries steps_;  // by how much the count rose, and when
 };
 

@@ -22,8 +22,9 @@ using base::Id;
 }
 
 /// True when versions of a record about the hours of a part lie on both sides of a day, or on it:
-/// then nobody knows what the part had by that day.
-[[nodiscard]] bool straddles(const Record& record, Id part, Date on) {
+/// then nobody knows what the part had by that day. Nor where one lies before it and a card told
+/// the time since new after it: what was flown in between is the rest.
+[[nodiscard]] bool hides_hours(const Record& record, Id part, Date on, bool told_later) {
     if (!record.open) return false;
     bool from = false;
     bool until = false;
@@ -33,7 +34,7 @@ using base::Id;
         from = from || (counts && head.body->on <= on);
         until = until || (counts && head.body->on >= on);
     }
-    return from && until;
+    return from && (until || told_later);
 }
 
 /// The hours of a part at work, in what its limits count in. Of two ways of knowing them the
@@ -57,7 +58,7 @@ void fold_works(const std::vector<Record>& records, const PartWorks& works, Part
         renewed.total = hours_at(part, work, works.gaps);
         const bool in_doubt =
             work.in_doubt || std::any_of(records.begin(), records.end(), [&](const Record& record) {
-                return straddles(record, part.id, renewed.on);
+                return hides_hours(record, part.id, renewed.on, work.tells != works.tells);
             });
         if (in_doubt && renewed.total) renewed.total = FlightTime{0};
         if (in_doubt) renewed.landings = renewed.starts = std::nullopt;

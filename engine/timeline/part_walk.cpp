@@ -41,7 +41,7 @@ PartWorks Walk::go(const std::vector<PartEvent>& events) {
     }
     clock_.finish(events.empty() ? today_ : events.front().on);
     settle_place();
-    return {std::move(works_), clock_.gaps()};
+    return {std::move(works_), clock_.gaps(), clock_.tells()};
 }
 
 void Walk::happen(const PartEvent& event, const facts::PartFitted& fitted) {

@@ -21,13 +21,15 @@ struct PartWork {
     Renewed renewed;         // its total is the part's time since new
     base::FlightTime count;  // the part's own count
     std::int32_t gaps{0};    // stretches of hours that nobody knows, before it
+    std::int32_t tells{0};   // how often papers or a card told the time since new before it
     bool in_doubt{false};    // records of what it was in disagree
 };
 
-/// Work since the maker's last rebuild, in order, and the gaps of the whole life.
+/// Work since the maker's last rebuild, in order, and the gaps and tells of the whole life.
 struct PartWorks {
     std::vector<PartWork> done;
     std::int32_t gaps{0};
+    std::int32_t tells{0};
 };
 
 /// Fills hours, counts, spells and where the part is from its events in order.

@@ -130,6 +130,7 @@ PartWork Walk::by_work(const PartEvent& event, const facts::WorkDone& work, bool
     out.record = event.record;
     out.count = clock_.count() + ahead;
     out.gaps = clock_.gaps();
+    out.tells = clock_.tells();
     out.renewed.on = event.on;
     if (part_.tsn) out.renewed.total = *part_.tsn + ahead;
     out.renewed.total_estimated = estimated;

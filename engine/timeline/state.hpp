@@ -78,6 +78,7 @@ struct ItemState {
     std::vector<facts::LimitSet> limit_versions{};  // then: all that an answer may leave in force
     std::vector<PermitState> permits{};             // oldest first
     std::optional<WearState> wear{};                // measured, or limited by wear
+    bool work_disputed{false};                      // of `disputed`: whether or when it was done
 };
 
 /// Days out of service, `until` not included; no end is not known yet. A spell recorded without an
