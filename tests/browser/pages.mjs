@@ -153,6 +153,45 @@ export const pages = [
     sign: ['textbox', 'Registration'],
   },
   {
+    name: 'form_event',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Something happened');
+    },
+    sign: ['textbox', /^What was seen/],
+  },
+  {
+    name: 'aircraft_event',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Something happened');
+      await page.tap('button', 'Save');
+    },
+    sign: ['button', /^Sign the inspection/],
+  },
+  {
+    name: 'form_sign_event',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Something happened');
+      await page.tap('button', 'Save');
+      await page.tap('button', /^Sign the inspection/);
+    },
+    sign: ['textbox', /^Done by/],
+  },
+  {
+    name: 'form_wear_limit',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Wear limit');
+    },
+    sign: ['textbox', 'Unit'],
+  },
+  {
     name: 'form_with_problems',
     from: 'none',
     taps: async (page) => {

@@ -215,6 +215,8 @@ std::vector<Sample> every_screen() {
             {"aircraft", aircraft()},
             {"troubled_aircraft", troubled_aircraft()},
             {"new_aircraft", new_aircraft()},
+            {"struck_aircraft", struck_aircraft()},
+            {"sign_form", sign_form()},
             {"log_choices", log_choices()},
             {"pad", pad()},
             {"falling_pad", falling_pad()},

@@ -20,6 +20,8 @@ struct Sample {
 [[nodiscard]] Screen aircraft();
 [[nodiscard]] Screen troubled_aircraft();
 [[nodiscard]] Screen new_aircraft();
+[[nodiscard]] Screen struck_aircraft();
+[[nodiscard]] Screen sign_form();
 [[nodiscard]] Screen log_choices();
 [[nodiscard]] Screen pad();
 [[nodiscard]] Screen falling_pad();
