@@ -35,7 +35,8 @@ struct Story : support::Happened {
     }
 
     [[nodiscard]] base::Date any_day() {
-        return base::add_days(support::day("2024-02-01"), static_cast<std::int32_t>(random.between(0, 160)));
+        return base::add_days(support::day("2024-02-01"),
+                              static_cast<std::int32_t>(random.between(0, 160)));
     }
 
     [[nodiscard]] Id any_aircraft() { return random.once_in(2) ? first : second; }
