@@ -23,6 +23,7 @@ enum class FormKind : std::uint8_t {
     rename_item,
     usage_plan,
     parked,
+    from_template,
     correct,
     withdraw,
     author,

@@ -108,15 +108,24 @@ void join(facts::MeterFitted& into, const facts::MeterFitted& other) {
     return out;
 }
 
-void join(facts::WorkDone& into, const facts::WorkDone& other) {
+[[nodiscard]] std::vector<facts::Renewal> common(const std::vector<facts::Renewal>& left,
+                                                 const std::vector<facts::Renewal>& right) {
     std::vector<facts::Renewal> both;
-    for (const facts::Renewal& mine : into.renews) {
-        for (const facts::Renewal& theirs : other.renews) {
+    for (const facts::Renewal& mine : left) {
+        for (const facts::Renewal& theirs : right) {
             if (mine.item != theirs.item) continue;
             if (const auto renewal = common(mine, theirs)) both.push_back(*renewal);
         }
     }
-    into.renews = std::move(both);
+    return both;
+}
+
+void join(facts::WorkRule& into, const facts::WorkRule& other) {
+    into.renews = common(into.renews, other.renews);
+}
+
+void join(facts::WorkDone& into, const facts::WorkDone& other) {
+    into.renews = common(into.renews, other.renews);
     into.total = least(into.total, other.total);
     into.landings = least_anchor(into.landings, other.landings);
     into.starts = least_anchor(into.starts, other.starts);
@@ -191,6 +200,7 @@ void join(facts::PartRebuilt& into, const facts::PartRebuilt& other) {
 /// Kinds that a withdrawal beside them undoes until answered: without them there is less life.
 [[nodiscard]] bool safer_undone(const facts::Fields& fields) {
     return std::holds_alternative<facts::WorkDone>(fields) ||
+           std::holds_alternative<facts::WorkRule>(fields) ||
            std::holds_alternative<facts::OutOfService>(fields) ||
            std::holds_alternative<facts::Permit>(fields) ||
            std::holds_alternative<facts::Note>(fields) ||

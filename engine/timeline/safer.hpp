@@ -20,6 +20,7 @@ namespace twoclocks::timeline {
 ///   work done       not done when one version takes it back; else what all renew, at the lowest
 /// total
 ///                   and the earliest day
+///   work rule       none when one version takes it back; else what all renew
 ///   usage planned   most hours a month
 ///   out of service  in service when one version takes it back; else the shortest spell
 ///   permit          none when one version takes it back; else the fewest hours, the shortest time

@@ -10,6 +10,7 @@
 #include "engine/timeline/question.hpp"
 #include "engine/timeline/usage.hpp"
 #include "engine/timeline/wear.hpp"
+#include "engine/timeline/work_rules.hpp"
 
 namespace twoclocks::timeline {
 namespace {
@@ -124,6 +125,7 @@ AircraftState replay(const facts::Journal& journal, base::Id aircraft, Date toda
     fold_events(journal, records, today, state);
     fold_spells(sorted, state);
     fold_plan(sorted, today, state);
+    fold_work_rules(sorted, today, state);
     return state;
 }
 

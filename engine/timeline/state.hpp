@@ -100,6 +100,17 @@ struct StatedPlan {
     bool disputed{false};  // records disagree: `month` is the most that any of them plans
 };
 
+/// Which work renews what, as a document has it.
+struct WorkRuleState {
+    base::Id id;
+    std::string name;
+    std::vector<facts::Renewal> renews;  // while records disagree: what all of them renew
+    std::string source;
+    std::string revision;
+    bool disputed{false};
+    base::Id version{};  // the fact that says so, the first of them while records disagree
+};
+
 enum class QuestionKind : std::uint8_t {
     same_id,   // one id, two contents
     versions,  // a record was changed in two ways
@@ -146,6 +157,7 @@ struct AircraftState {
     std::vector<ItemState> items;
     std::vector<Spell> spells;
     std::optional<StatedPlan> plan;
+    std::vector<WorkRuleState> work_rules{};  // by day; of one name the last
     std::vector<Question> questions;
     std::vector<Caution> cautions;
     std::int32_t unknown_records{0};   // written by a newer version: what is due is not known

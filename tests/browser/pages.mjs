@@ -302,6 +302,17 @@ export const pages = [
     sign: ['textbox', 'What was done'],
   },
   {
+    name: 'form_template',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Take over from a type template');
+      await page.tap('radio', /^Light piston/);
+    },
+    sign: ['radio', /^62 Rotors/],
+    screens: 3,
+  },
+  {
     name: 'specimen',
     from: 'none',
     hash: '#specimen',

@@ -3,6 +3,7 @@
 //   files/    what is refused, or kept and warned of, when a file is read, named by its code
 //   records/  records that are sound alone and do not add up, named by their code
 //   parts/    the same of parts
+//   templates/  type templates that are refused, named by their code
 // What a person types stands in the tables below.
 #include "catch_amalgamated.hpp"
 #include "tests/support/first_trouble.hpp"
@@ -17,6 +18,7 @@
 #include "engine/base/money.hpp"
 #include "engine/base/region.hpp"
 #include "engine/facts/parse.hpp"
+#include "engine/facts/type_template.hpp"
 #include "engine/timeline/entry.hpp"
 #include "engine/timeline/parts.hpp"
 
@@ -72,6 +74,7 @@ const Codes of_forms{"form_needed",
                      "form_overfly_item",
                      "form_limit_before",
                      "form_no_item",
+                     "form_nothing_taken",
                      "form_month_absurd",
                      "form_ends_before_start",
                      "form_day_ahead",
@@ -238,6 +241,19 @@ TEST_CASE("every part of the gallery that does not add up names its facts, and n
     }
 }
 
+TEST_CASE("every template of the gallery is refused by its own name", "[errors][gallery]") {
+    for (const std::string& code : names_in("templates")) {
+        CAPTURE(code);
+        const auto read =
+            facts::parse_template(file_text("tests/errors/templates/" + code + ".json"));
+        REQUIRE_FALSE(read.ok());
+        REQUIRE(read.problems().size() == 1);
+        CHECK(base::name_of(read.problems().front().code) == code);
+        CHECK_FALSE(read.problems().front().field.empty());
+        check_sentences(read.problems().front());
+    }
+}
+
 TEST_CASE("what a person types is refused by its own name", "[errors][gallery]") {
     for (const Typed& row : typed_hours) {
         CAPTURE(row.text);
@@ -282,6 +298,7 @@ TEST_CASE("every code of the catalogue stands in the gallery", "[errors][gallery
     Codes covered = names_in("files");
     covered.merge(names_in("records"));
     covered.merge(names_in("parts"));
+    covered.merge(names_in("templates"));
     for (const Typed& row : typed_hours)
         covered.insert(row.code);
     for (const Typed& row : typed_money)

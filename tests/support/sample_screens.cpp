@@ -243,6 +243,8 @@ std::vector<Sample> every_screen() {
             {"part", part()},
             {"part_form", part_form()},
             {"specimen", specimen()},
+            {"template_form", template_form()},
+            {"work_by_rule", work_by_rule()},
             {"notices", notices()}};
 }
 

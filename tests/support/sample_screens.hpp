@@ -50,6 +50,8 @@ struct Sample {
 [[nodiscard]] Screen part();
 [[nodiscard]] Screen part_form();
 [[nodiscard]] Screen specimen();
+[[nodiscard]] Screen template_form();
+[[nodiscard]] Screen work_by_rule();
 
 /// One of each, with its name.
 [[nodiscard]] std::vector<Sample> every_screen();

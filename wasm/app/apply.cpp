@@ -132,11 +132,10 @@ struct Apply {
         const std::vector<facts::Fact> facts =
             submit_form(in.form, in.context_of(in.form.aircraft), in.signer);
         if (facts.empty()) return;
-        const bool adds = in.form.kind == FormKind::new_aircraft;
         in.save_facts(
             facts,
             {{},
-             adds ? Pending::After::aircraft : Pending::After::leave_form,
+             after_form(in.form.kind),
              in.form.aircraft,
              {Word::saved_records, {base::whole_arg(static_cast<std::int64_t>(facts.size()))}},
              {},
@@ -233,6 +232,12 @@ struct Apply {
     void operator()(const intent::DismissNotice&) const { in.notices.clear(); }
 
   private:
+    [[nodiscard]] static Pending::After after_form(FormKind kind) {
+        if (kind == FormKind::new_aircraft) return Pending::After::aircraft;
+        if (kind == FormKind::from_template) return Pending::After::template_part;
+        return Pending::After::leave_form;
+    }
+
     template <class Sheet>
     void open_sheet(Sheet sheet) const {
         if (std::holds_alternative<std::monostate>(in.sheet)) in.host.push_page();

@@ -36,6 +36,7 @@ constexpr std::string_view search_mark = "find-";
         case FormKind::event:
         case FormKind::wear_limit:
         case FormKind::measure_wear:
+        case FormKind::from_template:
             return in.assessed(aircraft_of_subject(in.ledger.visible(), subject)) != nullptr;
         case FormKind::change_limit:
         case FormKind::permit:
@@ -79,7 +80,12 @@ void AppState::Inside::open_form(FormKind kind, base::Id subject) {
     entry.note = {Word::blank, {}};
     const Draft* draft = entry.drafts.find(name_of(kind), subject);
     if (draft == nullptr) return;
-    fill(form, *draft);
+    // What was chosen brings fields of its own, and those may bring more.
+    constexpr int deepest = 3;
+    for (int step = 0; step < deepest; ++step) {
+        fill(form, *draft);
+        reshape(form, context);
+    }
     adopt_total(form, context);
     for (FieldView& field : form.fields) {
         if (!field.problem) field.problem = problem_of(field);
@@ -133,7 +139,9 @@ void AppState::Inside::choose(const std::string& field_id, std::int32_t option) 
     if (here().kind != Place::Kind::checks) field->open = false;
     field->filter.clear();
     field->problem.reset();
-    if (!asks()) follow_change(form, field_id, context_of(form.aircraft));
+    if (asks()) return;
+    follow_change(form, field_id, context_of(form.aircraft));
+    reshape(form, context_of(form.aircraft));
 }
 
 void AppState::Inside::toggle(const std::string& field_id) {

@@ -50,6 +50,8 @@ void lay_out(Form& form, const FormContext& context) {
             return make_usage_plan(form, context);
         case FormKind::parked:
             return make_parked(form, context);
+        case FormKind::from_template:
+            return make_from_template(form, context);
         case FormKind::correct:
             return make_correct(form, context);
         case FormKind::withdraw:
@@ -118,6 +120,12 @@ FormPage page_of_form(const Form& form) {
     return page;
 }
 
+void reshape(Form& form, const FormContext& context) {
+    if (form.kind == FormKind::new_aircraft) reshape_new_aircraft(form);
+    if (form.kind == FormKind::work_done) reshape_work_done(form, context);
+    if (form.kind == FormKind::from_template) reshape_from_template(form, context);
+}
+
 std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Signer& signer) {
     switch (form.kind) {
         case FormKind::new_aircraft:
@@ -138,6 +146,8 @@ std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Sig
             return take_usage_plan(form, context, signer);
         case FormKind::parked:
             return take_parked(form, context, signer);
+        case FormKind::from_template:
+            return take_from_template(form, context, signer);
         case FormKind::correct:
             return take_correct(form, context, signer);
         case FormKind::withdraw:

@@ -49,6 +49,9 @@ struct FormContext {
 /// A fresh form with what is known filled in.
 [[nodiscard]] Form make_form(FormKind kind, base::Id subject, const FormContext& context);
 
+/// Lays the fields out again that hang on what was chosen; what was typed stays.
+void reshape(Form& form, const FormContext& context);
+
 /// The facts a form becomes; none when it has problems, which then stand beside their fields.
 [[nodiscard]] std::vector<facts::Fact> submit_form(Form& form,
                                                    const FormContext& context,

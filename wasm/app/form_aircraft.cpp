@@ -1,6 +1,8 @@
 // A new aircraft with its two limits, and the change of its hour meter.
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
+#include "wasm/app/form_template.hpp"
+#include "wasm/app/shipped_templates.hpp"
 
 #include "engine/base/message_args.hpp"
 #include "engine/timeline/entry.hpp"
@@ -85,6 +87,40 @@ void check_new_aircraft(const NewAircraft& told, FieldReader& reader) {
     return limit;
 }
 
+/// The overhaul limits of a template, as they are typed.
+struct Proposal {
+    std::string hours;
+    std::string years;
+};
+
+[[nodiscard]] Proposal proposal_of(const facts::TypeTemplate& type) {
+    constexpr std::int32_t year_months = 12;
+    const facts::TemplateItem* item = overhaul_of(type);
+    if (item == nullptr) return {};
+    Proposal out;
+    if (item->limit.hours) out.hours = tenths_text(*item->limit.hours);
+    if (item->limit.months) out.years = std::to_string(*item->limit.months / year_months);
+    return out;
+}
+
+/// Puts a proposal where nothing stands yet, or that of another template; what was typed stays.
+template <class Pick>
+void propose(FieldView* field, const std::string& text, Pick pick) {
+    if (field == nullptr) return;
+    bool is_ours = field->text.empty();
+    for (const facts::TypeTemplate& type : shipped_templates())
+        is_ours = is_ours || field->text == pick(proposal_of(type));
+    if (is_ours) field->text = text;
+}
+
+/// The overhaul as its template has it, or by its plain name.
+[[nodiscard]] facts::ItemAdded overhaul_item(Form& form) {
+    const facts::TypeTemplate* type = chosen_template(form);
+    const facts::TemplateItem* item = type == nullptr ? nullptr : overhaul_of(*type);
+    if (item != nullptr) return item->item;
+    return {std::string{base::pattern(Word::item_overhaul)}, facts::ItemRole::overhaul, {}};
+}
+
 }  // namespace
 
 std::vector<Word> drive_words() {
@@ -104,6 +140,7 @@ void make_new_aircraft(Form& form, const FormContext&) {
             form.fields.push_back(with_hint(make_field(id, label, kind, {}, need), hint));
         };
     field("registration", Word::field_registration, FieldKind::code, Need::needed);
+    form.fields.push_back(template_field());
     field("limit_hours",
           Word::field_limit_hours,
           FieldKind::hours,
@@ -132,11 +169,25 @@ void make_new_aircraft(Form& form, const FormContext&) {
     field("revision", Word::field_revision, FieldKind::text, Need::optional);
 }
 
+void reshape_new_aircraft(Form& form) {
+    const facts::TypeTemplate* type = chosen_template(form);
+    const Proposal chosen = type == nullptr ? Proposal{} : proposal_of(*type);
+    propose(find_field(form, "limit_hours"), chosen.hours, [](const Proposal& one) {
+        return one.hours;
+    });
+    propose(find_field(form, "limit_years"), chosen.years, [](const Proposal& one) {
+        return one.years;
+    });
+}
+
 Facts take_new_aircraft(Form& form, const FormContext& context, Signer& signer) {
     FieldReader reader{form};
     const NewAircraft told = read_new_aircraft(reader, context.today);
     check_new_aircraft(told, reader);
-    const facts::LimitSet limit = overhaul_limit(told, reader);
+    facts::LimitSet limit = overhaul_limit(told, reader);
+    const facts::TypeTemplate* type = chosen_template(form);
+    if (type != nullptr && overhaul_of(*type) != nullptr)
+        limit.limit_class = overhaul_of(*type)->limit.limit_class;
     facts::AircraftAdded added{
         told.registration, reader.text("type"), reader.text("serial"), {}, false};
     if (limit.anchor == facts::Anchor::manufacture) added.manufactured = told.anchor_on;
@@ -154,9 +205,7 @@ Facts take_new_aircraft(Form& form, const FormContext& context, Signer& signer) 
     out.push_back(sign(aircraft, {aircraft}, std::move(added)));
     out.push_back(
         sign(meter, {aircraft, meter}, facts::MeterFitted{{}, drive, *told.reads, total, {}}));
-    const std::string name{base::pattern(Word::item_overhaul)};
-    out.push_back(
-        sign(item, {aircraft, item}, facts::ItemAdded{name, facts::ItemRole::overhaul, {}}));
+    out.push_back(sign(item, {aircraft, item}, overhaul_item(form)));
     out.push_back(sign(signer.new_id(), {aircraft, item}, limit));
     if (told.plan) {
         const FlightTime month{told.plan->seconds / 12};

@@ -1,6 +1,7 @@
 // Work that renews items, flying planned, and spells out of service.
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
+#include "wasm/app/work_words.hpp"
 
 #include "engine/base/message_args.hpp"
 #include "engine/limits/due.hpp"
@@ -55,13 +56,10 @@ void make_work_done(Form& form, const FormContext& context) {
     form.title = Word::form_work_done;
     form.intro = Word::form_work_done_intro;
     const bool chooses = form.subject == form.aircraft;
-    if (chooses && context.aircraft != nullptr) {
-        FieldView choice = make_choice("item", Word::field_item, {}, 0);
-        for (const timeline::ItemState& item : context.aircraft->items) {
-            choice.options.push_back({Word::record_of, {base::text_arg(item.name)}});
-        }
-        form.fields.push_back(std::move(choice));
-    }
+    if (std::optional<FieldView> rules = rule_field(form, context))
+        form.fields.push_back(std::move(*rules));
+    if (chooses && context.aircraft != nullptr)
+        form.fields.push_back(item_field(*context.aircraft));
     const auto field =
         [&](const char* id, Word label, FieldKind kind, std::string text, Need need) {
             form.fields.push_back(make_field(id, label, kind, std::move(text), need));
@@ -90,13 +88,18 @@ Facts take_work_done(Form& form, const FormContext& context, Signer& signer) {
     work.place = reader.text("place");
     work.reference = reader.text("reference");
     const auto on = reader.date("date");
-    const base::Id item = renewed_item(reader, form, context);
+    const timeline::WorkRuleState* rule = chosen_rule(form, context);
+    const base::Id item = rule != nullptr ? base::Id{} : renewed_item(reader, form, context);
     if (on && *on > context.today)
         reader.complain("date", Trouble::entry_day_ahead, {base::day_arg(*on)});
-    if (item.empty()) reader.complain("item", Trouble::form_no_item);
+    const bool renews = rule == nullptr ? !item.empty() : !rule->renews.empty();
+    if (!renews) reader.complain(rule == nullptr ? "item" : "rule", Trouble::form_no_item);
     if (!reader.sound()) return {};
-    work.renews = {{item, {}}};
-    facts::Body body{*on, {form.aircraft, item}, std::move(work), {}};
+    std::vector<base::Id> about{form.aircraft};
+    if (rule == nullptr) about.push_back(item);
+    // A copy: the record stands alone whatever becomes of the rule.
+    work.renews = rule == nullptr ? std::vector<facts::Renewal>{{item, {}}} : rule->renews;
+    facts::Body body{*on, std::move(about), std::move(work), {}};
     return {signer.sign(signer.new_id(), std::move(body), context.journal)};
 }
 

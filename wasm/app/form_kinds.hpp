@@ -26,6 +26,8 @@ void make_usage_plan(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_usage_plan(Form& form, const FormContext& context, Signer& signer);
 void make_parked(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_parked(Form& form, const FormContext& context, Signer& signer);
+void make_from_template(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_from_template(Form& form, const FormContext& context, Signer& signer);
 void make_correct(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_correct(Form& form, const FormContext& context, Signer& signer);
 void make_withdraw(Form& form, const FormContext& context);
@@ -57,6 +59,11 @@ void make_measure_wear(Form& form, const FormContext& context);
 
 /// The item of a form's bearer by its id, null when it bears none of that name.
 [[nodiscard]] const timeline::ItemState* item_of(const FormContext& context, base::Id id);
+
+/// What follows in each from what was chosen in it.
+void reshape_new_aircraft(Form& form);
+void reshape_work_done(Form& form, const FormContext& context);
+void reshape_from_template(Form& form, const FormContext& context);
 
 /// Words of a meter's drive and of a limit's class, in the order of their enumerations.
 [[nodiscard]] std::vector<base::Word> drive_words();

@@ -48,6 +48,7 @@ struct Pending {
         stay,
         aircraft,
         leave_form,
+        template_part,
         stay_on_files
     } after{After::stay};
     base::Id aircraft;
@@ -151,6 +152,8 @@ struct AppState::Inside {
     base::Problems take_in(std::string_view segment);
     void maybe_snapshot();
     void lead_to_aircraft(base::Id aircraft);
+    void start_template(base::Id aircraft);
+    void lead_on_template();
     void notify(base::Message text, bool urgent = false);
 
     // --- what follows from what is recorded

@@ -86,7 +86,10 @@ void AppState::Inside::acknowledge(std::uint32_t token, bool ok, std::string_vie
         case Pending::After::stay:
             break;
         case Pending::After::aircraft:
-            lead_to_aircraft(saved.aircraft);
+            start_template(saved.aircraft);
+            break;
+        case Pending::After::template_part:
+            lead_on_template();
             break;
         case Pending::After::leave_form:
             host.go_back();

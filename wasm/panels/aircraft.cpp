@@ -43,6 +43,7 @@ struct Recorded {
 constexpr std::array recorded{
     Recorded{"event", Word::button_event, FormKind::event},
     Recorded{"new-item", Word::button_new_item, FormKind::new_item},
+    Recorded{"template", Word::button_template, FormKind::from_template},
     Recorded{"wear-limit", Word::button_wear_limit, FormKind::wear_limit},
     Recorded{"meter-change", Word::button_meter_change, FormKind::meter_change},
     Recorded{"usage-plan", Word::button_usage_plan, FormKind::usage_plan},

@@ -256,6 +256,10 @@ std::optional<Intent> draft_note(Ui& ui, const base::Message& note) {
 std::optional<Intent> form_field(Ui& ui, const FieldView& field) {
     quiet_paragraph(ui, Type::body_strong, Tone::ink, label_of(ui, field));
     ui.gap(space::tight);
+    for (const base::Message& line : field.told) {
+        about_field(ui, field, Tone::ink, ui.say(line));
+        ui.gap(space::tight);
+    }
     std::optional<Intent> answer = field_body(ui, field);
     below_box(ui, field);
     const std::optional<Intent> quick = quick_buttons(ui, field);
