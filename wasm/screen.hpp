@@ -64,6 +64,7 @@ struct FieldView {
     std::int32_t usual{0};  // of a choice of these: what it is when nobody says
     base::Message group{base::Word::blank, {}};       // heading of the fields it stands among
     base::Message understood{base::Word::blank, {}};  // what was typed, as it was read
+    bool alike{false};  // one of many with the same options: each says which it is of
     std::vector<base::Message> told{};  // what it is about, a line each, before its box
     std::vector<QuickFill> quick;
     // A choice of many, the currencies of an amount, a search: the list that is looked through.

@@ -73,14 +73,18 @@ inline void submit(AppState& app, FakeHost& host) {
 
 inline constexpr const char* piston = "Light piston helicopter, overhauled as a whole";
 
-/// An aircraft made on 2016-06-15, at 1,000.0 h, from the piston template.
-inline void add_from_template(AppState& app, FakeHost& host) {
+inline void start(AppState& app) {
     support::start(app);
+}
+
+/// An aircraft made on 2016-06-15 from the piston template.
+inline void add_from_template(AppState& app, FakeHost& host, std::string_view reads = "1000.0") {
+    start(app);
     app.apply(intent::OpenForm{FormKind::new_aircraft, {}});
     choose(app, "template", piston);
     app.field_text("registration", "TEST-1");
     app.field_text("anchor_on", "2016-06-15");
-    app.field_text("reads", "1000.0");
+    app.field_text("reads", reads);
     app.field_text("plan", "100");
     submit(app, host);
 }

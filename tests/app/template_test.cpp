@@ -25,7 +25,7 @@ TEST_CASE("every template under assets is in the program", "[app][templates]") {
     std::size_t files = 0;
     const std::filesystem::path folder{std::string{HOUSE_ROOT} + "/assets/templates"};
     for (const auto& entry : std::filesystem::directory_iterator{folder})
-        files += entry.path().extension() == ".json" ? 1 : 0;
+        files += entry.path().extension() == ".json" ? 1U : 0U;
     CHECK(files > 0);
     CHECK(shipped_templates().size() == files);
 }
@@ -33,7 +33,7 @@ TEST_CASE("every template under assets is in the program", "[app][templates]") {
 TEST_CASE("a template proposes the overhaul limits, and what was typed stays", "[app][templates]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
+    start(app);
     app.apply(intent::OpenForm{FormKind::new_aircraft, {}});
     CHECK(text_of(app, "limit_hours").empty());
     choose(app, "template", piston);

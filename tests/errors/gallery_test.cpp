@@ -6,6 +6,7 @@
 //   templates/  type templates that are refused, named by their code
 // What a person types stands in the tables below.
 #include "catch_amalgamated.hpp"
+#include "tests/errors/typed_codes.hpp"
 #include "tests/support/first_trouble.hpp"
 #include "tests/support/pen.hpp"
 
@@ -25,73 +26,9 @@
 using namespace twoclocks;
 using support::day;
 using support::file_text;
-using Codes = std::set<std::string>;
+using namespace support::typed;
 
 namespace {
-
-struct Typed {
-    const char* text;
-    const char* code;
-};
-
-constexpr Typed typed_hours[] = {{"", "hours_empty"},
-                                 {"twelve", "hours_malformed"},
-                                 {"1,234", "hours_ambiguous"},
-                                 {"-3.5", "hours_negative"},
-                                 {"200001", "hours_absurd"}};
-
-constexpr Typed typed_money[] = {{"five", "money_malformed"},
-                                 {"1,234", "money_ambiguous"},
-                                 {"1.2345", "money_decimals"},
-                                 {"5 XAU", "money_currency"},
-                                 {"10000000000001", "money_absurd"}};
-
-constexpr Typed typed_ids[] = {{"ISLE-1", "id_malformed"}};
-
-/// Readings of a meter that was fitted at 0 h on 1 March and read 100 h on 1 and 110 h on 11 April.
-struct Entry {
-    const char* on;
-    std::int64_t reads_tenths;
-    const char* code;
-    const char* field;
-};
-
-constexpr Entry entries[] = {{"2026-06-02", 1200, "entry_day_ahead", "date"},
-                             {"2026-02-28", 0, "entry_before_meter", "date"},
-                             {"2026-04-20", 1099, "entry_falls", "reads"},
-                             {"2026-04-05", 1101, "entry_above_later", "reads"},
-                             {"2026-04-12", 1581, "entry_too_fast", "reads"}};
-
-/// Only forms on the canvas raise these; tests/app and tests/panels cover them.
-const Codes of_forms{"form_needed",
-                     "form_not_whole",
-                     "form_not_decimal",
-                     "form_figure_ambiguous",
-                     "form_decimals",
-                     "form_too_large",
-                     "form_anchor_above_total",
-                     "form_percent_absurd",
-                     "form_overfly_item",
-                     "form_limit_before",
-                     "form_no_item",
-                     "form_nothing_taken",
-                     "form_month_absurd",
-                     "form_ends_before_start",
-                     "form_day_ahead",
-                     "form_part_twice",
-                     "form_tso_above_tsn",
-                     "form_tsn_falls",
-                     "form_host_falls",
-                     "form_before_fit",
-                     "form_no_move",
-                     "form_before_event",
-                     "form_nothing_open"};
-
-/// A total time told for a day; tests/timeline/entry_test.cpp has either side of both.
-const Codes of_totals{"entry_total_falls", "entry_total_above_later"};
-
-/// Made and tried in tests/facts/parse_test.cpp: too large to be kept as files.
-const Codes of_great_files{"file_too_large", "file_too_many"};
 
 Codes names_in(const std::string& folder) {
     Codes out;

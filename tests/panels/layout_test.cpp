@@ -209,13 +209,13 @@ TEST_CASE("a reading can be typed and saved on a phone without scrolling", "[can
 
 TEST_CASE("on a page of many limits every link and button says what it is for",
           "[canvas][layout]") {
-    for (const Screen& screen :
-         {samples::aircraft(),
-          samples::troubled_aircraft(),
-          samples::checks(),
-          samples::parts(),
-          samples::part(),
-          samples::files()}) {
+    for (const Screen& screen : {samples::aircraft(),
+                                 samples::troubled_aircraft(),
+                                 samples::checks(),
+                                 samples::parts(),
+                                 samples::part(),
+                                 samples::files(),
+                                 samples::template_form()}) {
         CanvasPage page{390, 844};
         (void)page.lay_out(screen);
         std::set<std::string> names;

@@ -36,6 +36,7 @@ FieldView taken(std::string key, std::string name, std::int32_t taking) {
                std::move(name),
                {{Word::template_take, {}}, {Word::template_change, {}}, {Word::template_leave, {}}},
                taking);
+    out.alike = true;
     out.told = {
         {Word::record_limit_both, {base::hours_left_arg(base::hours(2200)), base::whole_arg(144)}},
         {Word::class_airworthiness, {}},

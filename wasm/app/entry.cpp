@@ -81,7 +81,7 @@ void AppState::Inside::open_form(FormKind kind, base::Id subject) {
     const Draft* draft = entry.drafts.find(name_of(kind), subject);
     if (draft == nullptr) return;
     // What was chosen brings fields of its own, and those may bring more.
-    constexpr int deepest = 3;
+    constexpr int deepest = 4;  // template, part, item, its figures
     for (int step = 0; step < deepest; ++step) {
         fill(form, *draft);
         reshape(form, context);
@@ -140,6 +140,7 @@ void AppState::Inside::choose(const std::string& field_id, std::int32_t option) 
     field->filter.clear();
     field->problem.reset();
     if (asks()) return;
+    if (form.kind == FormKind::new_aircraft && field_id == "template") propose_overhaul(form);
     follow_change(form, field_id, context_of(form.aircraft));
     reshape(form, context_of(form.aircraft));
 }

@@ -121,7 +121,6 @@ FormPage page_of_form(const Form& form) {
 }
 
 void reshape(Form& form, const FormContext& context) {
-    if (form.kind == FormKind::new_aircraft) reshape_new_aircraft(form);
     if (form.kind == FormKind::work_done) reshape_work_done(form, context);
     if (form.kind == FormKind::from_template) reshape_from_template(form, context);
 }

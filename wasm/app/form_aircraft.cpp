@@ -169,7 +169,7 @@ void make_new_aircraft(Form& form, const FormContext&) {
     field("revision", Word::field_revision, FieldKind::text, Need::optional);
 }
 
-void reshape_new_aircraft(Form& form) {
+void propose_overhaul(Form& form) {
     const facts::TypeTemplate* type = chosen_template(form);
     const Proposal chosen = type == nullptr ? Proposal{} : proposal_of(*type);
     propose(find_field(form, "limit_hours"), chosen.hours, [](const Proposal& one) {

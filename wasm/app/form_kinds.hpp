@@ -60,8 +60,10 @@ void make_measure_wear(Form& form, const FormContext& context);
 /// The item of a form's bearer by its id, null when it bears none of that name.
 [[nodiscard]] const timeline::ItemState* item_of(const FormContext& context, base::Id id);
 
+/// Puts the overhaul limits of the template just chosen where nothing was typed.
+void propose_overhaul(Form& form);
+
 /// What follows in each from what was chosen in it.
-void reshape_new_aircraft(Form& form);
 void reshape_work_done(Form& form, const FormContext& context);
 void reshape_from_template(Form& form, const FormContext& context);
 

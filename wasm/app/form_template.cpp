@@ -72,6 +72,7 @@ void add_item(const TemplateItem& item, const std::vector<FieldView>& before, Fo
                     {Word::template_take, Word::template_change, Word::template_leave},
                     as_shown);
     choice.label.args = {base::text_arg(item.item.name)};
+    choice.alike = true;
     choice.told = limit_lines(item.limit);
     keep_entry(choice, before);
     const bool other = choice.chosen == other_figures;
@@ -93,6 +94,7 @@ void add_work(const TemplateWork& work,
     FieldView choice = make_choice(
         "work-" + work.name, Word::as_told, {Word::template_take, Word::template_leave}, 0);
     choice.label.args = {base::text_arg(work.name)};
+    choice.alike = true;
     choice.told = renewal_lines(renews, aircraft);
     keep_entry(choice, before);
     form.fields.push_back(std::move(choice));

@@ -13,14 +13,16 @@ namespace {
 constexpr float label_padding = 18;
 constexpr float mark_radius = 10;
 
+std::string spoken_of(Ui& ui, const std::string& label, const std::string& about) {
+    if (about.empty()) return label;
+    return ui.say({base::Word::spoken_pair, {base::text_arg(label), base::text_arg(about)}});
+}
+
 bool press(Ui& ui, Role role, const ButtonSpec& button, const Rect& box) {
     Node node;
     node.role = role;
     node.id = button.id;
-    node.name = button.about.empty()
-                    ? button.label
-                    : ui.say({base::Word::spoken_pair,
-                              {base::text_arg(button.label), base::text_arg(button.about)}});
+    node.name = spoken_of(ui, button.label, button.about);
     node.box = box;
     node.enabled = button.enabled;
     return ui.active(std::move(node));
@@ -76,13 +78,17 @@ bool choice_row(Ui& ui, const ChoiceSpec& choice) {
     Node node;
     node.role = Role::choice;
     node.id = choice.id;
-    node.name = choice.label;
+    node.name = spoken(ui, choice);
     node.value = choice.chosen ? "on" : "";
     node.box = box;
     return ui.active(std::move(node));
 }
 
 }  // namespace
+
+std::string spoken(Ui& ui, const ChoiceSpec& choice) {
+    return spoken_of(ui, choice.label, choice.about);
+}
 
 bool primary_button(Ui& ui, const std::string& id, const std::string& label, bool enabled) {
     const Rect box = ui.take(height_for(ui, Type::answer, label, target::primary));

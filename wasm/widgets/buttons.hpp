@@ -38,7 +38,11 @@ struct ChoiceSpec {
     std::string id;
     std::string label;
     bool chosen{false};
+    std::string about{};  // spoken after the label, where several are labelled the same
 };
+
+/// What is spoken of a choice.
+[[nodiscard]] std::string spoken(Ui& ui, const ChoiceSpec& choice);
 
 [[nodiscard]] std::int32_t choice_list(Ui& ui, const std::vector<ChoiceSpec>& choices);
 

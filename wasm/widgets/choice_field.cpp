@@ -86,7 +86,7 @@ bool segment(Ui& ui, const ChoiceSpec& choice, const Rect& box) {
     Node node;
     node.role = Role::choice;
     node.id = choice.id;
-    node.name = choice.label;
+    node.name = spoken(ui, choice);
     node.value = choice.chosen ? "on" : "";
     node.box = box;
     return ui.active(std::move(node));
@@ -95,7 +95,8 @@ bool segment(Ui& ui, const ChoiceSpec& choice, const Rect& box) {
 [[nodiscard]] ChoiceSpec spec_of(Ui& ui, const FieldView& field, std::int32_t option) {
     return {option_id(field, option),
             ui.say(field.options[static_cast<std::size_t>(option)]),
-            option == field.chosen};
+            option == field.chosen,
+            field.alike ? ui.say(field.label) : std::string{}};
 }
 
 [[nodiscard]] std::optional<Intent> few(Ui& ui, const FieldView& field) {
