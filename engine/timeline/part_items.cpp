@@ -4,6 +4,7 @@
 
 #include "engine/timeline/items.hpp"
 #include "engine/timeline/limit_marks.hpp"
+#include "engine/timeline/wear.hpp"
 
 namespace twoclocks::timeline {
 namespace {
@@ -136,6 +137,7 @@ void fold_part_items(const std::vector<Record>& records,
     const std::optional<Date> earliest = part.rebuilt_on ? part.rebuilt_on : part.manufactured;
     fold_items(by_day(records), part.id, earliest, today, part.items);
     fold_limit_marks(records, part.id, today, part.items, part.cautions);
+    fold_wear(records, today, part.items);
     fold_works(records, works, part);
     start_again(records, part);
 }

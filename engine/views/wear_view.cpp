@@ -17,14 +17,6 @@ using timeline::WearFinding;
 using timeline::WearPoint;
 using timeline::WearVerdict;
 
-[[nodiscard]] const timeline::ItemState* item_with(const timeline::AircraftState& state,
-                                                   base::Id id) {
-    for (const timeline::ItemState& item : state.items) {
-        if (item.id == id) return &item;
-    }
-    return nullptr;
-}
-
 [[nodiscard]] const ItemWear* wear_at(const Assessed& aircraft, std::int32_t place) {
     const auto at = static_cast<std::size_t>(place);
     return at < aircraft.wear.size() && aircraft.wear[at] ? &*aircraft.wear[at] : nullptr;
@@ -139,7 +131,7 @@ void explain_line(Why& why, const WearTrend& trend) {
 }  // namespace
 
 std::optional<ItemWear> work_out_wear(const Assessed& aircraft, base::Id id) {
-    const timeline::ItemState* item = item_with(aircraft.state, id);
+    const timeline::ItemState* item = item_state(aircraft, id);
     if (item == nullptr || !item->wear) return std::nullopt;
     return ItemWear{
         *item->wear,
@@ -226,7 +218,7 @@ std::vector<Message> wear_cautions(const Assessed& aircraft) {
         const std::optional<ItemWear>& wear = aircraft.wear[place];
         if (!wear || wear->finding.verdict != WearVerdict::other_unit) continue;
         out.push_back({Word::caution_wear_unit,
-                       {base::text_arg(aircraft.items[place].name),
+                       {base::text_arg(item_label(aircraft.items[place])),
                         base::text_arg(wear->finding.point->unit),
                         base::text_arg(wear->finding.bound->limit.unit)}});
     }

@@ -101,7 +101,9 @@ TEST_CASE("the hours of the host follow the host and the day, and never overwrit
           "[app][parts]") {
     PartsHangar h;
     h.app.apply(intent::OpenForm{FormKind::part_fit, h.gearbox.id});
-    CHECK(h.options("host") == Lines{"TEST-1", "TEST-2"});
+    CHECK(h.options("host") == Lines{"nothing", "TEST-1", "TEST-2"});
+    CHECK(h.form_field("host_total").text.empty());
+    h.put("host", "TEST-1");
     CHECK(h.form_field("host_total").text == "1050.0");
     h.put("date", "2026-11-10");  // flown since the reading before it, nobody recorded how much
     CHECK(h.form_field("host_total").text.empty());
@@ -128,13 +130,15 @@ TEST_CASE("a part is never offered itself, what is in it, or what is scrapped", 
             h.ann.write(day("2026-11-02"), {race.id, bearing.id}, facts::PartFitted{}),
             h.ann.write(day("2026-11-02"), {scrap.id}, facts::PartScrapped{"Cut"})});
     h.app.apply(intent::OpenForm{FormKind::part_fit, h.gearbox.id});
-    CHECK(h.options("host") == Lines{"TEST-1", "TEST-2"});
+    CHECK(h.options("host") == Lines{"nothing", "TEST-1", "TEST-2"});
     h.app.apply(intent::OpenForm{FormKind::part_fit, race.id});
-    CHECK(h.options("host") == Lines{"TEST-1", "TEST-2", "Gearbox 7", "Gearbox 8"});
+    CHECK(h.options("host") == Lines{"nothing", "TEST-1", "TEST-2", "Gearbox 7", "Gearbox 8"});
 }
 
-TEST_CASE("a fit whose hours or day cannot be is refused", "[app][parts]") {
+TEST_CASE("a fit to nothing, or whose hours or day cannot be, is refused", "[app][parts]") {
     PartsHangar h;
+    h.enter(FormKind::part_fit, h.gearbox.id, {{"position", "main"}});
+    CHECK(h.problems() == Lines{"host form_needed"});
     h.enter(FormKind::part_fit,
             h.gearbox.id,
             {{"date", "2026-11-26"}, {"host", "TEST-1"}, {"host_total", "1049"}});

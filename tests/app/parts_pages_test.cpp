@@ -88,6 +88,28 @@ TEST_CASE("a part that was withdrawn leaves its page to the list of all parts", 
     CHECK(parts(h.app).view.groups.empty());
 }
 
+TEST_CASE("a part that is not signed for says so on its page, with its why and its form",
+          "[app][parts]") {
+    PartsHangar h;
+    fit(h, "TEST-1");
+    h.app.apply(intent::OpenForm{FormKind::event, h.first.id});
+    h.app.apply(intent::ChooseOption{"part-1", 1});
+    h.app.apply(intent::SubmitForm{});
+    CHECK(h.saved().size() == 1);
+    const PartPage& page = h.part_page(h.gearbox.id);
+    REQUIRE(page.view.events.size() == 1);
+    REQUIRE(h.app.screen().whys.size() == 1);
+    h.app.apply(intent::OpenWhy{0});
+    CHECK(std::holds_alternative<views::Why>(h.app.screen().sheet));
+    h.app.apply(intent::CloseSheet{});
+    h.host.answer(h.app);
+    h.app.apply(intent::OpenForm{FormKind::sign_event, page.view.events.front().event});
+    h.app.field_text("done_by", "Ann");
+    h.app.apply(intent::SubmitForm{});
+    CHECK(h.saved().size() == 1);
+    CHECK(h.part_page(h.gearbox.id).view.events.empty());
+}
+
 TEST_CASE("all records of a part are listed under its name", "[app][parts]") {
     PartsHangar h;
     fit(h, "TEST-1");

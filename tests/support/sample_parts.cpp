@@ -74,6 +74,7 @@ views::PartHistoryRow spell(std::string host, std::string days) {
 Screen parts() {
     PartsPage page = listed(states(), {{}, true});
     page.fields[0].text = "a";
+    page.fields[1].chosen = 1;
     return page_over_the_fleet(std::move(page));
 }
 
@@ -110,6 +111,7 @@ Screen part() {
                                    0,
                                    {}}};
     view.trouble_facts = {{id_of(301), id_of(302)}};
+    view.events = {std::get<views::AircraftView>(struck_aircraft().page).events.back()};
     for (const Whereabouts where : {Whereabouts::fitted, Whereabouts::shelf}) {
         for (PartOffer& offer : offered(where)) {
             const bool both = where == Whereabouts::shelf && (offer.form == FormKind::part_work ||

@@ -2,6 +2,7 @@
 #include "engine/timeline/wear.hpp"
 
 #include "catch_amalgamated.hpp"
+#include "tests/support/hung.hpp"
 #include "tests/support/worn.hpp"
 
 using namespace twoclocks;
@@ -83,4 +84,17 @@ TEST_CASE("a measurement dated ahead counts only where it is past", "[timeline][
     CHECK(worn.finding().point->value_thousandths == 3'000);
     worn.measured("2024-07-03", 4'001);
     CHECK(worn.finding().verdict == WearVerdict::past);
+}
+
+TEST_CASE("wear of what hangs on a part is measured with the part", "[timeline][wear]") {
+    support::Hung s;
+    const facts::Fact item = s.item(s.gearbox, facts::ItemRole::component, support::limit(1000, 0));
+    const std::vector<base::Id> about{s.gearbox.id, item.id};
+    s.keep(s.ann.write(
+        day("2024-02-01"), about, facts::WearLimit{4'000, "mm", WearSense::at_most, {}, {}}));
+    s.keep(s.ann.write(day("2024-05-01"), about, facts::Wear{4'001, "mm", {}, {}, {}}));
+    const timeline::PartState part = s.state(s.gearbox);
+    REQUIRE(part.items.size() == 1);
+    REQUIRE(part.items.front().wear.has_value());
+    CHECK(timeline::judge_wear(*part.items.front().wear).verdict == WearVerdict::past);
 }

@@ -1,6 +1,7 @@
 // Measured wear as rows say it: the state, the figure, the trend and why.
 #include "catch_amalgamated.hpp"
 #include "tests/support/by_hand.hpp"
+#include "tests/support/hung.hpp"
 #include "tests/support/worn.hpp"
 
 #include <string>
@@ -134,7 +135,7 @@ const Row rows[] = {
      "mm",
      State::nothing_due,
      "3.053 mm, at most 4 mm",
-     "likely 1 Aug 2024, a trend, not a limit"},
+     "1 Aug 2024 by trend"},
     {"a trend of 30 days warns",
      {},
      0,
@@ -142,7 +143,7 @@ const Row rows[] = {
      "mm",
      State::act,
      "3.07 mm, at most 4 mm",
-     "likely 31 Jul 2024, a trend, not a limit"},
+     "31 Jul 2024 by trend"},
     {"a trend before the interval",
      far,
      2'000,
@@ -150,7 +151,7 @@ const Row rows[] = {
      "mm",
      State::nothing_due,
      "3 mm, at most 4 mm",
-     "likely 9 Oct 2024, a trend, not a limit"},
+     "9 Oct 2024 by trend"},
     {"a trend after the interval extends nothing",
      near,
      2'000,
@@ -244,4 +245,23 @@ TEST_CASE("the why of wear lists every measurement, the limit, its source and th
     CHECK(said(why.title) == "Why Check is worn as it is");
     const std::vector<views::Why> whys = views::whys_of(view);
     CHECK(whys.size() == 7 + 3 + 4);  // the page; overhaul; check with its wear
+}
+
+TEST_CASE("a part worn past its limit stops the aircraft it is on", "[views][wear]") {
+    support::Hung s;
+    const facts::Fact item = s.item(s.gearbox, facts::ItemRole::component, support::limit(1000, 0));
+    const std::vector<base::Id> about{s.gearbox.id, item.id};
+    s.keep(s.ann.write(
+        day("2024-02-01"), about, facts::WearLimit{4'000, "mm", WearSense::at_most, {}, {}}));
+    s.keep(s.ann.write(day("2024-05-01"), about, facts::Wear{4'001, "mm", {}, {}, {}}));
+    const auto state = [&](base::Id aircraft) {
+        return views::assess(timeline::replay(s.journal, aircraft, s.today),
+                             s.today,
+                             timeline::parts_of(s.journal, aircraft, s.today))
+            .overall;
+    };
+    CHECK(state(s.first) == State::unknown);  // no limits of its own, and the part on the shelf
+    s.fit(s.gearbox, s.first, "2024-05-02", 11'500);
+    CHECK(state(s.first) == State::over);
+    CHECK(state(s.second) == State::unknown);
 }

@@ -120,7 +120,7 @@ void make_new_part(Form& form, const FormContext& context) {
     field("overhauls", Word::field_overhauls, FieldKind::whole, Need::optional);
     add_truth(form, "history_unknown", Word::field_history_unknown, Word::hint_history_unknown);
     add_condition(form, facts::PartCondition::unknown);
-    add_hosts(form, context, {}, true, form.subject);
+    add_hosts(form, context, {}, form.subject);
     field("position", Word::field_position, FieldKind::text, Need::optional);
     add_host_total(form, context);
     field("papers", Word::field_papers, FieldKind::text, Need::optional);
@@ -161,7 +161,8 @@ void make_part_fit(Form& form, const FormContext& context) {
     const bool goes_back =
         part != nullptr && !part->spells.empty() && part->spells.back().temporarily;
     const base::Id last = goes_back ? part->spells.back().host : base::Id{};
-    add_hosts(form, context, form.subject, false, last);
+    // Otherwise nothing is chosen: the wrong aircraft is one hasty tap away.
+    add_hosts(form, context, form.subject, last);
     add_field(form, "position", Word::field_position, FieldKind::text, Need::optional);
     if (goes_back) form.fields.back().text = part->spells.back().position;
     add_host_total(form, context);

@@ -86,14 +86,14 @@ void add_truth(Form& form, const char* id, Word label, Word hint) {
         with_hint(make_choice(id, label, {Word::choice_no, Word::choice_yes}, 0), hint));
 }
 
-void add_hosts(Form& form, const FormContext& context, Id part, bool none, Id chosen) {
+void add_hosts(Form& form, const FormContext& context, Id part, Id chosen) {
     FieldView field = make_choice(host_field, Word::field_fitted_to, {}, 0);
     const auto add = [&](Id id, base::Message name) {
         if (id == chosen) field.chosen = static_cast<std::int32_t>(form.hosts.size());
         form.hosts.push_back(id);
         field.options.push_back(std::move(name));
     };
-    if (none) add({}, {Word::field_fitted_none, {}});
+    add({}, {Word::field_fitted_none, {}});
     if (context.fleet != nullptr) {
         for (const auto& [id, aircraft] : *context.fleet)
             add(id, {Word::as_told, {base::text_arg(aircraft.state.registration)}});

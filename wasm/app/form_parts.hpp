@@ -27,9 +27,8 @@ void add_field(Form& form,
 /// No or yes.
 void add_truth(Form& form, const char* id, base::Word label, base::Word hint);
 
-/// Aircraft and parts, without the part itself, what is in it and what is scrapped. With `none`
-/// the first option stands for nothing.
-void add_hosts(Form& form, const FormContext& context, base::Id part, bool none, base::Id chosen);
+/// Nothing, then aircraft and parts, without the part itself, what is in it and what is scrapped.
+void add_hosts(Form& form, const FormContext& context, base::Id part, base::Id chosen);
 
 /// Hours of what the part is or will be fitted to, filled in where the record knows them.
 void add_host_total(Form& form, const FormContext& context);

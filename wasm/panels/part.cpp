@@ -3,6 +3,7 @@
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/buttons.hpp"
 #include "wasm/widgets/due_card.hpp"
+#include "wasm/widgets/event_card.hpp"
 #include "wasm/widgets/form_field.hpp"
 #include "wasm/widgets/text.hpp"
 
@@ -21,6 +22,7 @@ class PartHistory {
 
     void narrow() {
         identity();
+        events();
         doubts();
         actions();
         spells();
@@ -33,6 +35,7 @@ class PartHistory {
             space::block,
             [&] {
                 identity();
+                events();
                 doubts();
                 actions();
             },
@@ -43,7 +46,17 @@ class PartHistory {
     [[nodiscard]] const Answer& answer() const { return answer_; }
 
   private:
+    /// A title that does not fit is cut; the page then says it whole.
+    void whole_name() {
+        const std::string name = ui_.say(view_.name);
+        const float room = ui_.width() - target::least - space::tight;
+        if (ui_.pen().width(Type::name, name) <= room) return;
+        paragraph(ui_, Type::body_strong, Tone::ink, name);
+        ui_.gap(space::small);
+    }
+
     void identity() {
+        whole_name();
         paragraph(ui_, Type::answer, Tone::ink, ui_.say(view_.where));
         ui_.gap(space::small);
         std::vector<PairSpec> rows;
@@ -60,6 +73,21 @@ class PartHistory {
         row(Word::field_papers, view_.papers);
         pair_rows(ui_, rows);
         ui_.gap(space::base);
+    }
+
+    void events() {
+        if (view_.events.empty()) return;
+        heading(ui_, 2, ui_.say(Word::heading_events));
+        ui_.gap(space::small);
+        for (std::size_t place = 0; place < view_.events.size(); ++place) {
+            const auto index = static_cast<std::int32_t>(place);
+            const EventPress press = event_card(ui_, index, view_.events[place]);
+            if (press.why) answer_ = intent::OpenWhy{index};
+            if (press.sign)
+                answer_ = intent::OpenForm{FormKind::sign_event, view_.events[place].event};
+            ui_.gap(space::middle);
+        }
+        ui_.gap(space::small);
     }
 
     void doubts() {

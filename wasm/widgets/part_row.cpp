@@ -14,6 +14,7 @@ using base::Word;
 constexpr float arrow_room = space::wide;
 constexpr float step = space::base;  // what an assembly moves its parts to the right
 constexpr std::int32_t most_steps = 3;
+constexpr float figures_most = 360;  // a figure stays near its label on a wide page
 
 struct Line {
     std::string label;
@@ -64,7 +65,7 @@ float words_height(Ui& ui, const Words& words, float width) {
     return height;
 }
 
-void draw_line(Ui& ui, const Line& line) {
+void draw_line(Ui& ui, const Line& line, float right) {
     if (!fits(ui, line, ui.width())) {
         quiet_paragraph(ui, Type::body, Tone::soft, line.label);
         quiet_paragraph(ui, Type::body_strong, Tone::ink, line.figure);
@@ -72,16 +73,17 @@ void draw_line(Ui& ui, const Line& line) {
     }
     const Rect row = ui.take(ui.pen().line(Type::body_strong));
     ui.pen().text(Type::body, Tone::soft, {row.left, row.top}, line.label);
-    ui.pen().text_right(Type::body_strong, Tone::ink, {row.right, row.top}, line.figure);
+    ui.pen().text_right(Type::body_strong, Tone::ink, {right, row.top}, line.figure);
 }
 
-void draw_words(Ui& ui, const Words& words) {
+/// Figures end at `right`, the same in and out of an assembly.
+void draw_words(Ui& ui, const Words& words, float right) {
     quiet_paragraph(ui, Type::name, Tone::ink, words.name);
     quiet_paragraph(ui, Type::body, Tone::soft, words.plate);
     quiet_paragraph(ui, Type::body, Tone::soft, words.position);
     ui.gap(space::small);
     for (const Line& line : words.lines)
-        draw_line(ui, line);
+        draw_line(ui, line, right);
     if (words.marks.empty()) return;
     ui.gap(space::tight);
     quiet_paragraph(ui, Type::small_strong, Tone::ink, words.marks);
@@ -128,8 +130,9 @@ bool part_row(Ui& ui, const views::PartRow& row, const ListItem& item, const Rec
     list_item_ground(ui, item, id, card);
     const float left = card.left + space::base;
     const Words words = words_of(ui, row);
-    ui.inside({left, box.top + space::middle, left + inner_width(row, box.width()), 0},
-              [&] { draw_words(ui, words); });
+    const float end = left + inner_width(row, box.width());
+    ui.inside({left, box.top + space::middle, end, 0},
+              [&] { draw_words(ui, words, std::min(end, box.left + figures_most)); });
     forward_arrow(pen, {card.right - space::middle, box.top + box.height() / 2});
     return list_item(ui, item, id, spoken(ui, words), card);
 }
