@@ -6,51 +6,11 @@
 // and name of something that is there when the page has been reached. `screens`: of a long page
 // that shows something else on each.
 
+import { formPages } from './form_pages.mjs';
+import { tabTo, openAircraft, openPad, openParts, addPart, takeOff } from './page_taps.mjs';
+
 /** The day that stands still on the pages: some days after the last record of the fleet. */
 export const now = '2026-11-25T10:00:00';
-
-const tabTo = (name) => (page) => page.tap('tab', name);
-const openAircraft = (registration) => (page) =>
-  page.tap('button', new RegExp(`^${registration},`));
-
-async function openPad(page) {
-  await page.tap('tab', 'Log');
-  await page.tap('button', /^ISLE-3/);
-}
-
-async function openParts(page) {
-  await openAircraft('ISLE-3')(page);
-  await page.tap('button', 'Parts: ISLE-3');
-}
-
-/** Adds a part on ISLE-3, or in what `host` names. */
-async function addPart(page, { name, serial, hours, host }) {
-  await page.tap('button', 'Add a part');
-  await page.fill(/^Name of the part/, name);
-  await page.fill('Part number', 'B-200');
-  await page.fill('Serial number', serial);
-  if (hours !== undefined) await page.fill(/^Time since new/, hours);
-  if (host !== undefined) await page.tap('radio', host);
-  await page.tap('button', 'Add a part');
-  await page.sees('heading', 'ISLE-3: parts');
-}
-
-async function openGearbox(page) {
-  await openParts(page);
-  await addPart(page, { name: 'Main gearbox', serial: '0017', hours: '1234.5' });
-  await page.tap('button', /^Main gearbox/);
-}
-
-const openPartForm = (button) => async (page) => {
-  await openGearbox(page);
-  await page.tap('button', button);
-};
-
-async function takeOff(page) {
-  await openPartForm('Take it off')(page);
-  await page.tap('button', 'Save');
-  await page.sees('heading', 'Main gearbox, serial 0017');
-}
 
 export const pages = [
   { name: 'welcome', from: 'first', sign: ['button', 'I have read this'] },
@@ -147,98 +107,6 @@ export const pages = [
   },
   { name: 'files', from: 'demo', taps: tabTo('Files'), sign: ['button', 'Export the journal'] },
   {
-    name: 'form_new_aircraft',
-    from: 'none',
-    taps: (page) => page.tap('button', 'Add an aircraft'),
-    sign: ['textbox', 'Registration'],
-  },
-  {
-    name: 'form_event',
-    from: 'demo',
-    taps: async (page) => {
-      await openAircraft('ISLE-3')(page);
-      await page.tap('button', 'Something happened');
-    },
-    sign: ['textbox', /^What was seen/],
-  },
-  {
-    name: 'aircraft_event',
-    from: 'demo',
-    taps: async (page) => {
-      await openAircraft('ISLE-3')(page);
-      await page.tap('button', 'Something happened');
-      await page.tap('button', 'Save');
-    },
-    sign: ['button', /^Sign the inspection/],
-  },
-  {
-    name: 'form_sign_event',
-    from: 'demo',
-    taps: async (page) => {
-      await openAircraft('ISLE-3')(page);
-      await page.tap('button', 'Something happened');
-      await page.tap('button', 'Save');
-      await page.tap('button', /^Sign the inspection/);
-    },
-    sign: ['textbox', /^Done by/],
-  },
-  {
-    name: 'form_wear_limit',
-    from: 'demo',
-    taps: async (page) => {
-      await openAircraft('ISLE-3')(page);
-      await page.tap('button', 'Wear limit');
-    },
-    sign: ['textbox', 'Unit'],
-  },
-  {
-    name: 'form_with_problems',
-    from: 'none',
-    taps: async (page) => {
-      await page.tap('button', 'Add an aircraft');
-      await page.tap('button', 'Add aircraft');
-    },
-    sign: ['alert'],
-  },
-  {
-    name: 'form_new_item',
-    from: 'demo',
-    taps: async (page) => {
-      await openAircraft('ISLE-3')(page);
-      await page.tap('button', 'Add an item with a limit');
-    },
-    sign: ['button', 'More settings'],
-    screens: 2,
-  },
-  {
-    name: 'form_more_settings',
-    from: 'demo',
-    taps: async (page) => {
-      await openAircraft('ISLE-3')(page);
-      await page.tap('button', 'Add an item with a limit');
-      await page.tap('button', 'More settings');
-    },
-    sign: ['button', 'Fewer settings'],
-    screens: 6,
-  },
-  {
-    name: 'form_change_limit',
-    from: 'demo',
-    taps: async (page) => {
-      await openAircraft('ISLE-3')(page);
-      await page.tap('button', 'Change limit: Overhaul');
-    },
-    sign: ['heading', 'Change this limit'],
-    screens: 2,
-  },
-  {
-    name: 'form_permit',
-    from: 'demo',
-    taps: async (page) => {
-      await openAircraft('ISLE-2')(page);
-      await page.tap('button', /^Permit past it/);
-    },
-    sign: ['textbox', 'Issued by'],
     name: 'parts',
     from: 'demo',
     taps: async (page) => {
@@ -261,64 +129,13 @@ export const pages = [
     screens: 2,
   },
   {
-    name: 'form_new_part',
-    from: 'demo',
-    taps: async (page) => {
-      await openParts(page);
-      await page.tap('button', 'Add a part');
-    },
-    sign: ['textbox', 'Part number'],
-    screens: 3,
-  },
-  {
-    name: 'form_part_fit',
-    from: 'demo',
-    taps: async (page) => {
-      await takeOff(page);
-      await page.tap('button', 'Fit it');
-    },
-    sign: ['radio', 'ISLE-1'],
-  },
-  {
-    name: 'form_part_remove',
-    from: 'demo',
-    taps: openPartForm('Take it off'),
-    sign: ['textbox', /^Hours of what it is fitted to/],
-  },
-  {
-    name: 'form_part_move',
-    from: 'demo',
-    taps: async (page) => {
-      await takeOff(page);
-      await page.tap('button', 'Move or lend it');
-      await page.tap('button', 'Save');
-    },
-    sign: ['alert', /where it went/],
-  },
-  {
-    name: 'form_part_work',
-    from: 'demo',
-    taps: openPartForm('Overhaul or other work'),
-    sign: ['textbox', 'What was done'],
-  },
-  {
-    name: 'form_template',
-    from: 'demo',
-    taps: async (page) => {
-      await openAircraft('ISLE-3')(page);
-      await page.tap('button', 'Take over from a type template');
-      await page.tap('radio', /^Light piston/);
-    },
-    sign: ['radio', /^62 Rotors/],
-    screens: 3,
-  },
-  {
     name: 'specimen',
     from: 'none',
     hash: '#specimen',
     sign: ['heading', 'Specimen'],
     screens: 12,
   },
+  ...formPages,
 ];
 
 /** Opens a page of the table. `visit`: of a stage. */

@@ -1,0 +1,44 @@
+// Ways to the pages of the table, as a person taps them.
+
+export const tabTo = (name) => (page) => page.tap('tab', name);
+export const openAircraft = (registration) => (page) =>
+  page.tap('button', new RegExp(`^${registration},`));
+
+export async function openPad(page) {
+  await page.tap('tab', 'Log');
+  await page.tap('button', /^ISLE-3/);
+}
+
+export async function openParts(page) {
+  await openAircraft('ISLE-3')(page);
+  await page.tap('button', 'Parts: ISLE-3');
+}
+
+/** Adds a part on ISLE-3, or in what `host` names. */
+export async function addPart(page, { name, serial, hours, host }) {
+  await page.tap('button', 'Add a part');
+  await page.fill(/^Name of the part/, name);
+  await page.fill('Part number', 'B-200');
+  await page.fill('Serial number', serial);
+  if (hours !== undefined) await page.fill(/^Time since new/, hours);
+  if (host !== undefined) await page.tap('radio', host);
+  await page.tap('button', 'Add a part');
+  await page.sees('heading', 'ISLE-3: parts');
+}
+
+export async function openGearbox(page) {
+  await openParts(page);
+  await addPart(page, { name: 'Main gearbox', serial: '0017', hours: '1234.5' });
+  await page.tap('button', /^Main gearbox/);
+}
+
+export const openPartForm = (button) => async (page) => {
+  await openGearbox(page);
+  await page.tap('button', button);
+};
+
+export async function takeOff(page) {
+  await openPartForm('Take it off')(page);
+  await page.tap('button', 'Save');
+  await page.sees('heading', 'Main gearbox, serial 0017');
+}
