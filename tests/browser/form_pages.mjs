@@ -1,5 +1,5 @@
 // Every form, and the taps that lead there: rows of the table in pages.mjs.
-import { openAircraft, openParts, openPartForm, takeOff } from './page_taps.mjs';
+import { again, openAircraft, openPartForm, openParts, takeOff } from './page_taps.mjs';
 
 export const formPages = [
   {
@@ -24,6 +24,7 @@ export const formPages = [
       await openAircraft('ISLE-3')(page);
       await page.tap('button', 'Something happened');
       await page.tap('button', 'Save');
+      await again(page, 'ISLE-3');
     },
     sign: ['button', /^Sign the inspection/],
   },

@@ -42,3 +42,10 @@ export async function takeOff(page) {
   await page.tap('button', 'Save');
   await page.sees('heading', 'Main gearbox, serial 0017');
 }
+
+/** Opens an aircraft anew, from its top and without what was said after a save. */
+export async function again(page, registration) {
+  await page.tap('tab', 'Files');
+  await page.tap('tab', 'Fleet');
+  await openAircraft(registration)(page);
+}

@@ -7,7 +7,7 @@
 // that shows something else on each.
 
 import { formPages } from './form_pages.mjs';
-import { tabTo, openAircraft, openPad, openParts, addPart, takeOff } from './page_taps.mjs';
+import { addPart, again, openAircraft, openPad, openParts, tabTo, takeOff } from './page_taps.mjs';
 
 /** The day that stands still on the pages: some days after the last record of the fleet. */
 export const now = '2026-11-25T10:00:00';
@@ -113,6 +113,8 @@ export const pages = [
       await openParts(page);
       await addPart(page, { name: 'Main gearbox', serial: '0017', hours: '1234.5' });
       await addPart(page, { name: 'Bearing', serial: '0018', host: 'Main gearbox 0017' });
+      await again(page, 'ISLE-3');
+      await page.tap('button', 'Parts: ISLE-3');
     },
     sign: ['button', /^Bearing/],
   },
@@ -124,6 +126,9 @@ export const pages = [
       await page.tap('button', 'Fit it');
       await page.tap('radio', 'ISLE-1');
       await page.tap('button', 'Save');
+      await again(page, 'ISLE-1');
+      await page.tap('button', 'Parts: ISLE-1');
+      await page.tap('button', /^Main gearbox/);
     },
     sign: ['button', /^The removal: ISLE-3/],
     screens: 2,
