@@ -28,12 +28,13 @@ std::string row_id(std::uint64_t number) {
 }  // namespace
 
 TEST_CASE("the parts of an aircraft are one press away, by its registration", "[canvas][parts]") {
-    (void)pressed<intent::OpenParts>(samples::aircraft(), "parts");
+    const Screen screen = samples::aircraft();
+    (void)pressed<intent::OpenParts>(screen, "parts");
     CanvasPage page{390, 844};
-    (void)page.lay_out(samples::aircraft());
+    (void)page.lay_out(screen);
     const Node* node = page.find("parts");
     REQUIRE(node != nullptr);
-    const auto& view = std::get<twoclocks::views::AircraftView>(samples::aircraft().page);
+    const auto& view = std::get<twoclocks::views::AircraftView>(screen.page);
     CHECK(node->name.find(view.registration) != std::string::npos);
 }
 
