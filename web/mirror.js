@@ -23,6 +23,12 @@ const shapes = /** @type {Record<string, { tag: string, role?: string }>} */ ({
 /** Roles whose name is their text; the others are labelled. */
 const texts = new Set(['heading', 'text', 'button', 'link', 'tab', 'choice', 'status', 'alert']);
 
+/** The least that a finger finds [S, WCAG 2.2 success criterion 2.5.8]. */
+const least_px = 24;
+
+/** So little of it is in sight that nobody can press it. @param {MirrorNode} node */
+const isSliver = ({ c }) => c !== undefined && ((c[2] ?? 0) < least_px || (c[3] ?? 0) < least_px);
+
 /** Of the element that says something about a field. @param {MirrorNode} node */
 const aboutId = (node) => `about_${node.r}_${node.d ?? ''}`;
 
@@ -232,7 +238,7 @@ class Places {
     // Under a sheet the page neither speaks nor takes the focus.
     element.inert = this.layered && (node.y ?? 0) === 0;
     if (field) element.hidden = this.mirror.edited !== '' && node.id === this.mirror.edited;
-    if (node.out === 1) element.dataset['out'] = 'scrolled';
+    if (node.out === 1 || isSliver(node)) element.dataset['out'] = 'scrolled';
     else delete element.dataset['out'];
     if (node.c === undefined) delete element.dataset['seen'];
     else element.dataset['seen'] = node.c.join(' ');
