@@ -30,7 +30,7 @@ const results = await eslint.lintFiles([
   'web/*.js',
   'web/tools/*.mjs',
   'tests/**/*.mjs',
-  'demo/*.mjs',
+  'demo/**/*.mjs',
 ]);
 const formatter = await eslint.loadFormatter('stylish');
 const report = await formatter.format(results);

@@ -1,0 +1,54 @@
+// An invented story: nothing in it is real.
+import { addItem, Book, changeMeter, fly, inspect, manual, newAircraft, work } from './book.mjs';
+
+const start = '2022-06-14';
+const overhauled = 2187.4 * 3600;
+
+function bought(book) {
+  const total = overhauled + 402.6 * 3600;
+  const craft = newAircraft(
+    book,
+    start,
+    { registration: 'ISLE-1', serial: 'G2-0007', manufactured: '2006-09-30' },
+    { name: 'Oil pressure meter', drive: 'oil_pressure', reads: 1204.3 * 3600, total },
+    ['2018-08-31', overhauled],
+    [start, total],
+  );
+  craft.state.landings = 3380;
+  addItem(book, start, craft.aircraft, 'Landing gear inspection', 'component', {
+    class: 'recommended',
+    landings: 3000,
+    calendar_rule: 'exact',
+    anchor: 'release',
+    anchor_landings: 3100,
+    ...manual,
+  });
+  return craft;
+}
+
+/** A private owner's: twelve years pass long before the hours do. Bought after an overhaul. */
+export function boundByCalendar() {
+  const book = new Book(202, 'Owner of the example');
+  const craft = bought(book);
+  const yearly = (days) => inspect(craft, 'Annual inspection', [craft.yearly], days);
+  fly(craft, start, '2025-04-02', 'private', 1.15, true);
+  yearly([
+    ['2023-05-22', 'SK 2023-20'],
+    ['2024-05-22', 'SK 2024-20'],
+  ]);
+  changeMeter(
+    craft,
+    '2025-04-08',
+    'Oil pressure meter, second',
+    'oil_pressure',
+    'Replaced with the oil pressure switch',
+  );
+  fly(craft, '2025-04-08', '2026-11-18', 'private', 1.15, true);
+  yearly([['2025-05-22', 'SK 2025-20']]);
+  const check = '100 h inspection';
+  inspect(craft, check, [craft.check], [['2024-08-12', 'SK 2024-31']]);
+  // The logbook page of this one was not at hand: its total time is not given.
+  work(book, '2026-02-03', craft.aircraft, check, [craft.check], undefined, 'SK 2026-04');
+  yearly([['2026-05-19', 'SK 2026-18']]);
+  return book;
+}

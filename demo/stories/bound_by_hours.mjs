@@ -1,0 +1,47 @@
+// An invented story: nothing in it is real.
+import { Book, changeMeter, fly, inspect, newAircraft, tenth } from './book.mjs';
+
+/** Flown hard by a touring firm: the hours come first, and soon. */
+export function boundByHours() {
+  const book = new Book(101, 'Owner of the example');
+  const start = '2019-05-06';
+  const made = '2019-04-11';
+  const craft = newAircraft(
+    book,
+    start,
+    { registration: 'ISLE-3', serial: 'G2-0031', manufactured: made },
+    { name: 'Collective meter', drive: 'collective', reads: 0, total: 0 },
+    [made, 0],
+    [made, 0],
+  );
+  fly(craft, start, '2024-01-20', 'touring', 1.66, false);
+  const years = [2020, 2021, 2022, 2023];
+  inspect(
+    craft,
+    'Annual and 100 h inspection',
+    [craft.check, craft.yearly],
+    years.map((year) => [`${year}-03-18`, `SK ${year}-12`]),
+  );
+  changeMeter(
+    craft,
+    '2024-01-24',
+    'Collective meter, second',
+    'collective',
+    'The first one stopped',
+  );
+  fly(craft, '2024-01-24', '2026-10-30', 'touring', 1.66, false);
+  inspect(
+    craft,
+    'Annual inspection',
+    [craft.yearly],
+    [
+      ['2025-03-12', 'SK 2025-08'],
+      ['2026-03-20', 'SK 2026-09'],
+    ],
+  );
+  inspect(craft, '100 h inspection', [craft.check], [['2026-11-02', 'SK 2026-31']]);
+  book.add('reading', '2026-11-20', [craft.aircraft, craft.meter], {
+    reads: craft.state.reads + 31 * tenth,
+  });
+  return book;
+}
