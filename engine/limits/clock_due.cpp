@@ -105,6 +105,8 @@ void start_hours(ClockDue& out, const Bearer& bearer, const ItemState& item) {
     const Renewed* work = renewal(item, Clock::hours);
     const bool is_overhaul = bearer.is_part && item.role == facts::ItemRole::overhaul;
     if (!is_overhaul || !bearer.since_overhaul || (work != nullptr && work->total)) return false;
+    // An overhaul whose hours records disagree about may be longer ago than papers have it.
+    if (work != nullptr && item.disputed && !bearer.hours) return false;
     const std::optional<FlightTime> anchor = least_anchor(item);
     if (!anchor || bearer.hours_in == HoursIn::recorded) return true;
     // While records disagree about time since new, the anchor may leave less: that is not known.

@@ -238,3 +238,30 @@ TEST_CASE("work on what is inside an assembly takes the total of the aircraft it
         CHECK(clock.used == tenths(1'900 - row.at_work_tenths));
     }
 }
+
+TEST_CASE("an overhaul that may be longer ago than papers have it is not counted by them",
+          "[limits][hung][disagreement]") {
+    // On the shelf it was overhauled on 10 February; whether it was fitted before or after that is
+    // asked, and so is whether its papers know the hours since new.
+    const auto left = [](bool hours_are_asked) {
+        Hung s;
+        const Fact overhaul = s.item(s.gearbox, ItemRole::overhaul, limit(2000, 0));
+        s.keep(s.ann.write(day("2024-02-10"), {s.gearbox.id}, support::renews({s.gearbox.id}, -1)));
+        const Fact fit = s.fit(s.gearbox, s.first, "2024-02-05", 10'900);
+        facts::Body later = fit.body;
+        later.on = day("2024-02-20");
+        s.keep(s.ben.correct(fit, later));
+        later.on = day("2024-02-05");
+        s.keep(s.ann.correct(fit, later));
+        facts::PartAdded papers = std::get<facts::PartAdded>(s.gearbox.body.fields);
+        papers.tsn = hours(301);
+        s.keep(s.ben.correct(s.gearbox, papers));
+        papers.tsn.reset();
+        if (hours_are_asked) s.keep(s.ann.correct(s.gearbox, papers));
+        return s.hours(s.gearbox, overhaul);
+    };
+    const ClockDue settled = left(false);
+    REQUIRE(settled.known);
+    CHECK(settled.left < hours(2000 - 301));
+    CHECK_FALSE(left(true).known);
+}
