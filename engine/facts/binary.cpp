@@ -9,66 +9,64 @@ namespace {
 
 constexpr std::int64_t most_items = 1'000'000;
 
-using Extra = std::vector<std::pair<std::string, Json>>;
-
 void write_body(const Body& body, std::string& out);
-void write_extra(const Extra& extra, std::string& out);
 [[nodiscard]] bool read_body(std::string_view& in, Body& body, bool nested);
-[[nodiscard]] bool read_extra(std::string_view& in, Extra& extra);
 
 /// Walks the field list and appends every field, there or not.
-class BinaryWriter {
+class BinaryWriter final : public FieldTeller {
   public:
     explicit BinaryWriter(std::string& out) : out_(out) {}
 
-    void needed_text(std::string_view, const std::string& value) { write_text(value, out_); }
+    void needed_text(std::string_view, const std::string& value) override {
+        write_text(value, out_);
+    }
 
-    void text(std::string_view, const std::string& value) { write_text(value, out_); }
+    void text(std::string_view, const std::string& value) override { write_text(value, out_); }
 
-    void note(std::string_view, const std::string& value) { write_text(value, out_); }
+    void note(std::string_view, const std::string& value) override { write_text(value, out_); }
 
-    void truth(std::string_view, bool value) { write_whole(value ? 1 : 0, out_); }
+    void truth(std::string_view, bool value) override { write_whole(value ? 1 : 0, out_); }
 
-    void needed_time(std::string_view, base::FlightTime value) { write_whole(value.seconds, out_); }
+    void needed_time(std::string_view, base::FlightTime value) override {
+        write_whole(value.seconds, out_);
+    }
 
-    void date(std::string_view, const std::optional<base::Date>& value) {
+    void date(std::string_view, const std::optional<base::Date>& value) override {
         maybe(value, [](base::Date date) { return std::int64_t{date.day_number}; });
     }
 
-    void time(std::string_view, const std::optional<base::FlightTime>& value) {
+    void time(std::string_view, const std::optional<base::FlightTime>& value) override {
         maybe(value, [](base::FlightTime time) { return time.seconds; });
     }
 
-    void count(std::string_view, const std::optional<base::Count>& value) {
+    void count(std::string_view, const std::optional<base::Count>& value) override {
         maybe(value, [](base::Count count) { return count.value; });
     }
 
-    void months(std::string_view, const std::optional<std::int32_t>& value) {
+    void months(std::string_view, const std::optional<std::int32_t>& value) override {
         maybe(value, [](std::int32_t months) { return std::int64_t{months}; });
     }
 
-    void number(std::string_view, const std::optional<std::int32_t>& value, std::int32_t) {
+    void number(std::string_view, const std::optional<std::int32_t>& value, std::int32_t) override {
         maybe(value, [](std::int32_t number) { return std::int64_t{number}; });
     }
 
-    void needed_number(std::string_view, std::int32_t value, std::int32_t) {
+    void needed_number(std::string_view, std::int32_t value, std::int32_t) override {
         write_whole(value, out_);
     }
 
-    void maybe_ids(std::string_view, const std::vector<base::Id>& values) {
+    void maybe_ids(std::string_view, const std::vector<base::Id>& values) override {
         write_whole(static_cast<std::int64_t>(values.size()), out_);
         for (const base::Id& one : values)
             id(one);
     }
 
-    template <class T>
-    void maybe_name(std::string_view, const std::optional<T>& value) {
-        maybe(value, [](T word) { return static_cast<std::int64_t>(word); });
+    void maybe_choice(std::string_view, Choices, std::optional<std::uint8_t> value) override {
+        maybe(value, [](std::uint8_t place) { return std::int64_t{place}; });
     }
 
-    template <class T>
-    void name(std::string_view, T value) {
-        write_whole(static_cast<std::int64_t>(value), out_);
+    void choice(std::string_view, Choices, std::uint8_t value) override {
+        write_whole(value, out_);
     }
 
     void id(const base::Id& value) {
@@ -76,18 +74,18 @@ class BinaryWriter {
         write_whole(static_cast<std::int64_t>(value.low), out_);
     }
 
-    void ref(std::string_view, const Ref& value) {
+    void ref(std::string_view, const Ref& value) override {
         id(value.id);
         write_whole(static_cast<std::int64_t>(value.content), out_);
     }
 
-    void refs(std::string_view key, const std::vector<Ref>& values) {
+    void refs(std::string_view key, const std::vector<Ref>& values) override {
         write_whole(static_cast<std::int64_t>(values.size()), out_);
         for (const Ref& one : values)
             ref(key, one);
     }
 
-    void renewals(std::string_view key, const std::vector<Renewal>& values) {
+    void renewals(std::string_view key, const std::vector<Renewal>& values) override {
         write_whole(static_cast<std::int64_t>(values.size()), out_);
         for (const Renewal& one : values) {
             id(one.item);
@@ -98,7 +96,7 @@ class BinaryWriter {
         }
     }
 
-    void body(std::string_view, const std::shared_ptr<const Body>& value) {
+    void body(std::string_view, const std::shared_ptr<const Body>& value) override {
         write_whole(value ? 1 : 0, out_);
         if (value) write_body(*value, out_);
     }
@@ -114,61 +112,68 @@ class BinaryWriter {
 };
 
 /// Walks the field list and takes every field; `sound` falls when the bytes make no sense.
-class BinaryReader {
+class BinaryReader final : public FieldTaker {
   public:
     explicit BinaryReader(std::string_view& in) : in_(in) {}
 
-    void needed_text(std::string_view, std::string& value) {
+    void needed_text(std::string_view, std::string& value) override {
         sound = sound && read_text(in_, value);
     }
 
-    void text(std::string_view, std::string& value) { sound = sound && read_text(in_, value); }
+    void text(std::string_view, std::string& value) override {
+        sound = sound && read_text(in_, value);
+    }
 
-    void note(std::string_view, std::string& value) { sound = sound && read_text(in_, value); }
+    void note(std::string_view, std::string& value) override {
+        sound = sound && read_text(in_, value);
+    }
 
-    void truth(std::string_view, bool& value) { value = whole() == 1; }
+    void truth(std::string_view, bool& value) override { value = whole() == 1; }
 
-    void needed_time(std::string_view, base::FlightTime& value) { value.seconds = whole(); }
+    void needed_time(std::string_view, base::FlightTime& value) override {
+        value.seconds = whole();
+    }
 
-    void date(std::string_view, std::optional<base::Date>& value) {
+    void date(std::string_view, std::optional<base::Date>& value) override {
         if (whole() == 1) value = base::Date{static_cast<std::int32_t>(whole())};
     }
 
-    void time(std::string_view, std::optional<base::FlightTime>& value) {
+    void time(std::string_view, std::optional<base::FlightTime>& value) override {
         if (whole() == 1) value = base::FlightTime{whole()};
     }
 
-    void count(std::string_view, std::optional<base::Count>& value) {
+    void count(std::string_view, std::optional<base::Count>& value) override {
         if (whole() == 1) value = base::Count{whole()};
     }
 
-    void months(std::string_view, std::optional<std::int32_t>& value) {
+    void months(std::string_view, std::optional<std::int32_t>& value) override {
         if (whole() == 1) value = static_cast<std::int32_t>(whole());
     }
 
-    void number(std::string_view, std::optional<std::int32_t>& value, std::int32_t) {
+    void number(std::string_view, std::optional<std::int32_t>& value, std::int32_t) override {
         if (whole() == 1) value = static_cast<std::int32_t>(whole());
     }
 
-    void needed_number(std::string_view, std::int32_t& value, std::int32_t) {
+    void needed_number(std::string_view, std::int32_t& value, std::int32_t) override {
         value = static_cast<std::int32_t>(whole());
     }
 
-    void maybe_ids(std::string_view, std::vector<base::Id>& values) {
+    void maybe_ids(std::string_view, std::vector<base::Id>& values) override {
         for (std::int64_t left = size(); left > 0 && sound; --left)
             id(values.emplace_back());
     }
 
-    template <class T>
-    void maybe_name(std::string_view key, std::optional<T>& value) {
-        if (whole() == 1) name(key, value.emplace());
+    void maybe_choice(std::string_view key,
+                      Choices choices,
+                      std::optional<std::uint8_t>& value) override {
+        if (whole() == 1) choice(key, choices, value.emplace());
     }
 
-    template <class T>
-    void name(std::string_view, T& value) {
+    void choice(std::string_view, Choices choices, std::uint8_t& value) override {
         const std::int64_t number = whole();
-        sound = sound && number >= 0 && number < static_cast<std::int64_t>(names_of(value).size());
-        value = static_cast<T>(sound ? number : 0);
+        const auto many = static_cast<std::int64_t>(names_of(choices).size());
+        sound = sound && number >= 0 && number < many;
+        value = static_cast<std::uint8_t>(sound ? number : 0);
     }
 
     void id(base::Id& value) {
@@ -176,17 +181,17 @@ class BinaryReader {
         value.low = static_cast<std::uint64_t>(whole());
     }
 
-    void ref(std::string_view, Ref& value) {
+    void ref(std::string_view, Ref& value) override {
         id(value.id);
         value.content = static_cast<std::uint64_t>(whole());
     }
 
-    void refs(std::string_view key, std::vector<Ref>& values) {
+    void refs(std::string_view key, std::vector<Ref>& values) override {
         for (std::int64_t left = size(); left > 0 && sound; --left)
             ref(key, values.emplace_back());
     }
 
-    void renewals(std::string_view key, std::vector<Renewal>& values) {
+    void renewals(std::string_view key, std::vector<Renewal>& values) override {
         for (std::int64_t left = size(); left > 0 && sound; --left) {
             Renewal& renewal = values.emplace_back();
             id(renewal.item);
@@ -197,7 +202,7 @@ class BinaryReader {
         }
     }
 
-    void body(std::string_view, std::shared_ptr<const Body>& value) {
+    void body(std::string_view, std::shared_ptr<const Body>& value) override {
         if (whole() != 1) return;
         auto body = std::make_shared<Body>();
         sound = sound && read_body(in_, *body, true);
@@ -231,32 +236,8 @@ void write_body(const Body& body, std::string& out) {
     write_whole(static_cast<std::int64_t>(body.about.size()), out);
     for (const base::Id& id : body.about)
         writer.id(id);
-    std::visit([&](const auto& fields) { visit(writer, fields); }, body.fields);
+    visit_fields(writer, body.fields);
     write_extra(body.extra, out);
-}
-
-void write_extra(const Extra& extra, std::string& out) {
-    write_whole(static_cast<std::int64_t>(extra.size()), out);
-    for (const auto& [key, value] : extra) {
-        std::string text = "{\"v\":";
-        print_json(value, text);
-        write_text(key, out);
-        write_text(text + '}', out);
-    }
-}
-
-bool read_extra(std::string_view& in, Extra& extra) {
-    std::int64_t left = 0;
-    if (!read_whole(in, left) || left < 0 || left > most_items) return false;
-    for (; left > 0; --left) {
-        std::string key;
-        std::string text;
-        if (!read_text(in, key) || !read_text(in, text)) return false;
-        const base::Result<Json> json = read_json(text, 0);
-        if (!json || json.value().find("v") == nullptr) return false;
-        extra.emplace_back(std::move(key), *json.value().find("v"));
-    }
-    return true;
 }
 
 bool read_body(std::string_view& in, Body& body, bool nested) {
@@ -270,7 +251,7 @@ bool read_body(std::string_view& in, Body& body, bool nested) {
     body.fields = understood == 1 ? empty_fields(kind) : UnknownKind{kind};
     if (understood == 1 && std::holds_alternative<UnknownKind>(body.fields)) return false;
     if (nested && std::holds_alternative<Correction>(body.fields)) return false;
-    std::visit([&](auto& fields) { visit(reader, fields); }, body.fields);
+    visit_fields(reader, body.fields);
     return reader.sound && read_extra(in, body.extra);
 }
 

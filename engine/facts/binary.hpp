@@ -6,12 +6,17 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 #include "engine/facts/fact.hpp"
 
 namespace twoclocks::facts {
 
 inline constexpr std::uint32_t binary_version = 5;
+
+/// Fields by key that this version does not know.
+using Extra = std::vector<std::pair<std::string, Json>>;
 
 /// Appends one fact.
 /// Units: bytes, little endian. Errors: none. Source: our choice.
@@ -22,6 +27,11 @@ void write_binary(const Fact& fact, std::string& out);
 /// undefined.
 /// Source: our choice.
 [[nodiscard]] bool read_binary(std::string_view& in, Fact& fact);
+
+/// Appends fields that this version does not know, and takes them off.
+/// Units: bytes. Errors: false when the bytes make no sense. Source: our choice.
+void write_extra(const Extra& extra, std::string& out);
+[[nodiscard]] bool read_extra(std::string_view& in, Extra& extra);
 
 /// Appends a whole number, and takes one off; the same for a text. For those who frame facts.
 /// Units: bytes. Errors: false when the bytes end early. Source: our choice.

@@ -1,7 +1,13 @@
-// Whole numbers and texts as bytes: what the snapshot is made of.
+// Whole numbers, texts and unknown fields as bytes: what the snapshot is made of.
 #include "engine/facts/binary.hpp"
+#include "engine/facts/json.hpp"
 
 namespace twoclocks::facts {
+namespace {
+
+constexpr std::int64_t most_unknown = 1'000'000;
+
+}  // namespace
 
 void write_whole(std::int64_t number, std::string& out) {
     auto bits = static_cast<std::uint64_t>(number);
@@ -40,6 +46,30 @@ bool read_text(std::string_view& in, std::string& text) {
         return false;
     text = in.substr(0, static_cast<std::size_t>(size));
     in.remove_prefix(static_cast<std::size_t>(size));
+    return true;
+}
+
+void write_extra(const Extra& extra, std::string& out) {
+    write_whole(static_cast<std::int64_t>(extra.size()), out);
+    for (const auto& [key, value] : extra) {
+        std::string text = "{\"v\":";
+        print_json(value, text);
+        write_text(key, out);
+        write_text(text + '}', out);
+    }
+}
+
+bool read_extra(std::string_view& in, Extra& extra) {
+    std::int64_t left = 0;
+    if (!read_whole(in, left) || left < 0 || left > most_unknown) return false;
+    for (; left > 0; --left) {
+        std::string key;
+        std::string text;
+        if (!read_text(in, key) || !read_text(in, text)) return false;
+        const base::Result<Json> json = read_json(text, 0);
+        if (!json || json.value().find("v") == nullptr) return false;
+        extra.emplace_back(std::move(key), *json.value().find("v"));
+    }
     return true;
 }
 

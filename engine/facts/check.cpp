@@ -13,36 +13,17 @@ using base::Trouble;
 constexpr std::int32_t most_months = 1200;
 
 /// Walks the field list and complains about what cannot be.
-class Checker {
+class Checker final : public FieldTeller {
   public:
     explicit Checker(base::Problems& out) : out_(out) {}
 
-    void needed_text(std::string_view, const std::string&) {}
-
-    void text(std::string_view, const std::string&) {}
-
-    void note(std::string_view, const std::string&) {}
-
-    void truth(std::string_view, bool) {}
-
-    void date(std::string_view, const std::optional<base::Date>&) {}
-
-    template <class T>
-    void name(std::string_view, T) {}
-
-    void ref(std::string_view, const Ref&) {}
-
-    void refs(std::string_view, const std::vector<Ref>&) {}
-
-    void renewals(std::string_view, const std::vector<Renewal>&) {}
-
-    void body(std::string_view, const std::shared_ptr<const Body>& body) {
+    void body(std::string_view, const std::shared_ptr<const Body>& body) override {
         if (!body) return;
         for (base::Problem& problem : check(*body))
             out_.push_back(std::move(problem));
     }
 
-    void needed_time(std::string_view key, base::FlightTime time) {
+    void needed_time(std::string_view key, base::FlightTime time) override {
         if (time.seconds < 0) {
             complain(Trouble::hours_negative,
                      key,
@@ -52,17 +33,17 @@ class Checker {
         }
     }
 
-    void time(std::string_view key, const std::optional<base::FlightTime>& time) {
+    void time(std::string_view key, const std::optional<base::FlightTime>& time) override {
         if (time) needed_time(key, *time);
     }
 
-    void count(std::string_view key, const std::optional<base::Count>& count) {
+    void count(std::string_view key, const std::optional<base::Count>& count) override {
         if (count && (count->value < 0 || count->value > base::most_counts)) {
             complain(Trouble::count_absurd, key, base::whole_arg(count->value));
         }
     }
 
-    void months(std::string_view key, const std::optional<std::int32_t>& months) {
+    void months(std::string_view key, const std::optional<std::int32_t>& months) override {
         if (!months) return;
         if (*months == 0) {
             complain(Trouble::limit_zero, key, base::whole_arg(0));
@@ -73,7 +54,7 @@ class Checker {
 
     void number(std::string_view key,
                 const std::optional<std::int32_t>& number,
-                std::int32_t most) {
+                std::int32_t most) override {
         if (!number || (*number >= 0 && *number <= most)) return;
         base::Problem problem = base::trouble(Trouble::number_absurd,
                                               {base::whole_arg(*number), base::whole_arg(most)});
@@ -81,14 +62,9 @@ class Checker {
         out_.push_back(std::move(problem));
     }
 
-    void needed_number(std::string_view key, std::int32_t value, std::int32_t most) {
+    void needed_number(std::string_view key, std::int32_t value, std::int32_t most) override {
         number(key, value, most);
     }
-
-    void maybe_ids(std::string_view, const std::vector<base::Id>&) {}
-
-    template <class T>
-    void maybe_name(std::string_view, const std::optional<T>&) {}
 
     void complain(Trouble code, std::string_view key, base::Arg arg) {
         base::Problem problem = base::trouble(code, {std::move(arg)});
@@ -125,7 +101,7 @@ class Checker {
 base::Problems check(const Body& body) {
     base::Problems out;
     Checker checker{out};
-    std::visit([&](const auto& fields) { visit(checker, fields); }, body.fields);
+    visit_fields(checker, body.fields);
     for (base::Problem& problem : check_kind(body.fields))
         out.push_back(std::move(problem));
     if (body.about.size() < subjects_needed(body.fields)) {

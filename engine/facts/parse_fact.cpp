@@ -20,30 +20,30 @@ using base::Trouble;
                              Problems& cautions);
 
 /// Walks the field list, takes what is there, complains about what is missing or wrong.
-class Reader : public Judge {
+class Reader final : public Judge, public FieldTaker {
   public:
     Reader(const Json& object, Problems& problems, Problems& cautions)
         : Judge(problems), object_(object), cautions_(cautions) {}
 
-    void needed_text(std::string_view key, std::string& out) {
+    void needed_text(std::string_view key, std::string& out) override {
         if (const Json* value = take(key, Json::Type::text, true))
             out = short_text(key, value->text);
     }
 
-    void text(std::string_view key, std::string& out) {
+    void text(std::string_view key, std::string& out) override {
         if (const Json* value = take(key, Json::Type::text, false))
             out = short_text(key, value->text);
     }
 
-    void note(std::string_view key, std::string& out) {
+    void note(std::string_view key, std::string& out) override {
         if (const Json* value = take(key, Json::Type::text, true)) out = value->text;
     }
 
-    void truth(std::string_view key, bool& out) {
+    void truth(std::string_view key, bool& out) override {
         if (const Json* value = take(key, Json::Type::boolean, false)) out = value->truth;
     }
 
-    void date(std::string_view key, std::optional<base::Date>& out) {
+    void date(std::string_view key, std::optional<base::Date>& out) override {
         if (const Json* value = take(key, Json::Type::text, false)) out = date_of(key, value->text);
     }
 
@@ -51,61 +51,58 @@ class Reader : public Judge {
         if (const Json* value = take(key, Json::Type::text, true)) out = date_of(key, value->text);
     }
 
-    void needed_time(std::string_view key, base::FlightTime& out) {
+    void needed_time(std::string_view key, base::FlightTime& out) override {
         if (const Json* value = take(key, Json::Type::whole, true)) out.seconds = value->whole;
     }
 
-    void time(std::string_view key, std::optional<base::FlightTime>& out) {
+    void time(std::string_view key, std::optional<base::FlightTime>& out) override {
         if (const Json* value = take(key, Json::Type::whole, false)) out = {value->whole};
     }
 
-    void count(std::string_view key, std::optional<base::Count>& out) {
+    void count(std::string_view key, std::optional<base::Count>& out) override {
         if (const Json* value = take(key, Json::Type::whole, false)) out = {value->whole};
     }
 
-    void months(std::string_view key, std::optional<std::int32_t>& out) {
+    void months(std::string_view key, std::optional<std::int32_t>& out) override {
         if (const Json* value = take(key, Json::Type::whole, false)) out = small(value->whole);
     }
 
-    void number(std::string_view key, std::optional<std::int32_t>& out, std::int32_t) {
+    void number(std::string_view key, std::optional<std::int32_t>& out, std::int32_t) override {
         if (const Json* value = take(key, Json::Type::whole, false)) out = small(value->whole);
     }
 
-    void needed_number(std::string_view key, std::int32_t& out, std::int32_t) {
+    void needed_number(std::string_view key, std::int32_t& out, std::int32_t) override {
         if (const Json* value = take(key, Json::Type::whole, true)) out = small(value->whole);
     }
 
-    void maybe_ids(std::string_view key, std::vector<base::Id>& out) {
+    void maybe_ids(std::string_view key, std::vector<base::Id>& out) override {
         object_.find(key) == nullptr ? taken_.push_back(key) : ids(key, out);
     }
 
-    template <class T>
-    void maybe_name(std::string_view key, std::optional<T>& out) {
-        T value{};
-        const Json* word = take(key, Json::Type::text, false);
-        if (word == nullptr) return;
-        named(key, *word, value);
-        out = value;
+    void maybe_choice(std::string_view key,
+                      Choices choices,
+                      std::optional<std::uint8_t>& out) override {
+        if (const Json* word = take(key, Json::Type::text, false))
+            named(key, *word, choices, out.emplace());
     }
 
     void needed_whole(std::string_view key, std::int64_t& out) {
         if (const Json* value = take(key, Json::Type::whole, true)) out = value->whole;
     }
 
-    template <class T>
-    void name(std::string_view key, T& out) {
-        if (const Json* value = take(key, Json::Type::text, true)) named(key, *value, out);
+    void choice(std::string_view key, Choices choices, std::uint8_t& out) override {
+        if (const Json* value = take(key, Json::Type::text, true)) named(key, *value, choices, out);
     }
 
     void id(std::string_view key, base::Id& out) {
         if (const Json* value = take(key, Json::Type::text, true)) id_in(key, *value, out);
     }
 
-    void ref(std::string_view key, Ref& out) {
+    void ref(std::string_view key, Ref& out) override {
         if (const Json* value = take(key, Json::Type::text, true)) ref_in(key, *value, out);
     }
 
-    void refs(std::string_view key, std::vector<Ref>& out) {
+    void refs(std::string_view key, std::vector<Ref>& out) override {
         each(key, Json::Type::text, [&](const Json& item) {
             ref_in(key, item, out.emplace_back());
         });
@@ -116,14 +113,16 @@ class Reader : public Judge {
             key, Json::Type::text, [&](const Json& item) { id_in(key, item, out.emplace_back()); });
     }
 
-    void renewals(std::string_view key, std::vector<Renewal>& out) {
+    void renewals(std::string_view key, std::vector<Renewal>& out) override {
         each(key, Json::Type::object, [&](const Json& item) {
             Reader inner{item, problems(), cautions_};
             Renewal& renewal = out.emplace_back();
             inner.id("item", renewal.item);
             if (item.find("clocks") != nullptr) {
                 inner.each("clocks", Json::Type::text, [&](const Json& clock) {
-                    inner.named("clocks", clock, renewal.clocks.emplace_back());
+                    std::uint8_t place = 0;
+                    inner.named("clocks", clock, Choices::clock, place);
+                    renewal.clocks.push_back(static_cast<Clock>(place));
                 });
             }
             renewal.extra = inner.rest();
@@ -132,7 +131,7 @@ class Reader : public Judge {
         });
     }
 
-    void body(std::string_view key, std::shared_ptr<const Body>& out) {
+    void body(std::string_view key, std::shared_ptr<const Body>& out) override {
         if (const Json* value = take(key, Json::Type::object, true)) {
             out = std::make_shared<Body>(read_body(*value, true, problems(), cautions_));
         }
@@ -197,9 +196,8 @@ class Reader : public Judge {
         }
     }
 
-    template <class T>
-    void named(std::string_view key, const Json& value, T& out) {
-        for (const auto& name : names_of(out)) {
+    void named(std::string_view key, const Json& value, Choices choices, std::uint8_t& out) {
+        for (const Name& name : names_of(choices)) {
             if (name.word == value.text) {
                 out = name.value;
                 return;
@@ -241,7 +239,7 @@ void read_fields(Reader& reader, Body& body, Problems& problems, Problems& cauti
     const std::size_t before = reader.taken();
     const std::size_t problems_before = problems.size();
     const std::size_t cautions_before = cautions.size();
-    std::visit([&](auto& fields) { visit(reader, fields); }, body.fields);
+    visit_fields(reader, body.fields);
     if (reader.newer_words().empty()) {
         body.extra = reader.rest();
         return;

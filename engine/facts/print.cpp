@@ -24,54 +24,58 @@ void print_extra(const Extra& extra, std::string& out) {
 }
 
 /// Walks the field list and appends what is there.
-class Writer {
+class Writer final : public FieldTeller {
   public:
     explicit Writer(std::string& out) : out_(out) {}
 
-    void needed_text(std::string_view key, const std::string& text) {
+    void needed_text(std::string_view key, const std::string& text) override {
         start(key);
         print_json_text(text, out_);
     }
 
-    void text(std::string_view key, const std::string& text) {
+    void text(std::string_view key, const std::string& text) override {
         if (!text.empty()) needed_text(key, text);
     }
 
-    void note(std::string_view key, const std::string& text) { needed_text(key, text); }
+    void note(std::string_view key, const std::string& text) override { needed_text(key, text); }
 
-    void truth(std::string_view key, bool truth) {
+    void truth(std::string_view key, bool truth) override {
         if (!truth) return;
         start(key);
         out_ += "true";
     }
 
-    void date(std::string_view key, const std::optional<base::Date>& date) {
+    void date(std::string_view key, const std::optional<base::Date>& date) override {
         if (date) needed_text(key, base::print_date(*date));
     }
 
-    void needed_time(std::string_view key, base::FlightTime time) { whole(key, time.seconds); }
+    void needed_time(std::string_view key, base::FlightTime time) override {
+        whole(key, time.seconds);
+    }
 
-    void time(std::string_view key, const std::optional<base::FlightTime>& time) {
+    void time(std::string_view key, const std::optional<base::FlightTime>& time) override {
         if (time) whole(key, time->seconds);
     }
 
-    void count(std::string_view key, const std::optional<base::Count>& count) {
+    void count(std::string_view key, const std::optional<base::Count>& count) override {
         if (count) whole(key, count->value);
     }
 
-    void months(std::string_view key, const std::optional<std::int32_t>& months) {
+    void months(std::string_view key, const std::optional<std::int32_t>& months) override {
         if (months) whole(key, *months);
     }
 
-    void number(std::string_view key, const std::optional<std::int32_t>& number, std::int32_t) {
+    void number(std::string_view key,
+                const std::optional<std::int32_t>& number,
+                std::int32_t) override {
         if (number) whole(key, *number);
     }
 
-    void needed_number(std::string_view key, std::int32_t number, std::int32_t) {
+    void needed_number(std::string_view key, std::int32_t number, std::int32_t) override {
         whole(key, number);
     }
 
-    void maybe_ids(std::string_view key, const std::vector<base::Id>& ids) {
+    void maybe_ids(std::string_view key, const std::vector<base::Id>& ids) override {
         if (ids.empty()) return;
         start(key);
         out_ += '[';
@@ -82,25 +86,25 @@ class Writer {
         out_ += ']';
     }
 
-    template <class T>
-    void maybe_name(std::string_view key, const std::optional<T>& value) {
-        if (value) name(key, *value);
-    }
-
-    template <class T>
-    void name(std::string_view key, T value) {
+    void choice(std::string_view key, Choices choices, std::uint8_t value) override {
         start(key);
         out_ += '"';
-        out_ += word(value);
+        out_ += word_of(choices, value);
         out_ += '"';
     }
 
-    void ref(std::string_view key, const Ref& ref) {
+    void maybe_choice(std::string_view key,
+                      Choices choices,
+                      std::optional<std::uint8_t> value) override {
+        if (value) choice(key, choices, *value);
+    }
+
+    void ref(std::string_view key, const Ref& ref) override {
         start(key);
         out_ += '"' + print_ref(ref) + '"';
     }
 
-    void refs(std::string_view key, const std::vector<Ref>& refs) {
+    void refs(std::string_view key, const std::vector<Ref>& refs) override {
         start(key);
         out_ += '[';
         for (const Ref& one : refs) {
@@ -110,7 +114,7 @@ class Writer {
         out_ += ']';
     }
 
-    void renewals(std::string_view key, const std::vector<Renewal>& renewals) {
+    void renewals(std::string_view key, const std::vector<Renewal>& renewals) override {
         start(key);
         out_ += '[';
         for (const Renewal& one : renewals) {
@@ -123,7 +127,7 @@ class Writer {
         out_ += ']';
     }
 
-    void body(std::string_view key, const std::shared_ptr<const Body>& body) {
+    void body(std::string_view key, const std::shared_ptr<const Body>& body) override {
         start(key);
         out_ += '{';
         if (body) print_body(*body, out_);
@@ -148,18 +152,10 @@ class Writer {
         for (const Clock clock : clocks) {
             if (out_.back() != '[') out_ += ',';
             out_ += '"';
-            out_ += word(clock);
+            out_ += word_of(Choices::clock, static_cast<std::uint8_t>(clock));
             out_ += '"';
         }
         out_ += ']';
-    }
-
-    template <class T>
-    [[nodiscard]] static std::string_view word(T value) {
-        for (const auto& name : names_of(value)) {
-            if (name.value == value) return name.word;
-        }
-        return {};
     }
 
     std::string& out_;
@@ -181,7 +177,7 @@ void print_kind(const Fields& fields, std::string& out) {
 
 void print_rest(const Body& body, std::string& out) {
     Writer writer{out};
-    std::visit([&](const auto& fields) { visit(writer, fields); }, body.fields);
+    visit_fields(writer, body.fields);
     print_extra(body.extra, out);
 }
 

@@ -18,67 +18,62 @@ using base::Trouble;
 
 /// Walks the field lists of a record and takes what a template may say of it. What only a person
 /// can know is not taken, and so refused with every other field that nobody asked for.
-class TemplateReader {
+class TemplateReader final : public FieldTaker {
   public:
     TemplateReader(const Json& object, std::string place, Problems& problems)
         : object_(object), place_(std::move(place)), problems_(problems) {}
 
-    void needed_text(std::string_view key, std::string& out) {
+    void needed_text(std::string_view key, std::string& out) override {
         if (const Json* value = take(key, Json::Type::text, true)) out = value->text;
     }
 
-    void text(std::string_view key, std::string& out) {
+    void text(std::string_view key, std::string& out) override {
         if (key != "chapter") return;
         if (const Json* value = take(key, Json::Type::text, false)) out = value->text;
     }
 
-    void truth(std::string_view key, bool& out) {
+    void truth(std::string_view key, bool& out) override {
         if (const Json* value = take(key, Json::Type::boolean, false)) out = value->truth;
     }
 
-    void date(std::string_view, std::optional<base::Date>&) {}
-
-    void time(std::string_view key, std::optional<base::FlightTime>& out) {
+    void time(std::string_view key, std::optional<base::FlightTime>& out) override {
         if (key == "anchor_total") return;
         const Json* value = take(key, Json::Type::whole, false);
         if (value == nullptr) return;
         out = base::hours(std::clamp<std::int64_t>(value->whole, -1, base::most_hours + 1));
     }
 
-    void count(std::string_view key, std::optional<base::Count>& out) {
+    void count(std::string_view key, std::optional<base::Count>& out) override {
         if (key.starts_with("anchor_")) return;
         if (const Json* value = take(key, Json::Type::whole, false)) out = {value->whole};
     }
 
-    void months(std::string_view key, std::optional<std::int32_t>& out) {
+    void months(std::string_view key, std::optional<std::int32_t>& out) override {
         const Json* value = take(key, Json::Type::whole, false);
         if (value == nullptr) return;
         out =
             static_cast<std::int32_t>(std::clamp<std::int64_t>(value->whole, INT32_MIN, INT32_MAX));
     }
 
-    void number(std::string_view key, std::optional<std::int32_t>& out, std::int32_t) {
+    void number(std::string_view key, std::optional<std::int32_t>& out, std::int32_t) override {
         months(key, out);
     }
 
-    template <class T>
-    void name(std::string_view key, T& out) {
+    void choice(std::string_view key, Choices choices, std::uint8_t& out) override {
         const bool needed = key == "role" || key == "class";
-        if (const Json* value = take(key, Json::Type::text, needed)) named(key, value->text, out);
+        if (const Json* value = take(key, Json::Type::text, needed))
+            named(key, value->text, choices, out);
     }
 
-    template <class T>
-    void maybe_name(std::string_view key, std::optional<T>& out) {
-        const Json* value = take(key, Json::Type::text, false);
-        if (value == nullptr) return;
-        T read{};
-        named(key, value->text, read);
-        out = read;
+    void maybe_choice(std::string_view key,
+                      Choices choices,
+                      std::optional<std::uint8_t>& out) override {
+        if (const Json* value = take(key, Json::Type::text, false))
+            named(key, value->text, choices, out.emplace());
     }
 
-    template <class T>
-    void named(std::string_view key, const std::string& word, T& out) {
-        for (const auto& name : names_of(out)) {
+    void named(std::string_view key, const std::string& word, Choices choices, std::uint8_t& out) {
+        for (const Name& name : names_of(choices)) {
             if (name.word != word) continue;
             out = name.value;
             return;
@@ -155,8 +150,8 @@ void read_item(const Json& object, TypeTemplate& out, Problems& problems) {
     TemplateReader reader{object, "items." + text_in(object, "key"), problems};
     TemplateItem item;
     reader.needed_text("key", item.key);
-    visit(reader, item.item);
-    visit(reader, item.limit);
+    visit_fields(reader, item.item);
+    visit_fields(reader, item.limit);
     reader.end();
     for (const TemplateItem& other : out.items) {
         if (other.key == item.key) reader.complain(Trouble::template_key_twice, "key", item.key);
@@ -198,7 +193,9 @@ void read_work(const Json& object, TypeTemplate& out, Problems& problems) {
         TemplateRenewal& renewal = work.renews.emplace_back();
         inner.needed_text("item", renewal.item);
         inner.each("clocks", Json::Type::text, false, [&](const Json& clock) {
-            inner.named("clocks", clock.text, renewal.clocks.emplace_back());
+            std::uint8_t place_of_clock = 0;
+            inner.named("clocks", clock.text, Choices::clock, place_of_clock);
+            renewal.clocks.push_back(static_cast<Clock>(place_of_clock));
         });
         inner.end();
         check_renewal(renewal, out, reader);

@@ -22,7 +22,7 @@ json defs() {
 }
 
 /// Walks the field list as the reader and the writer do, and notes every field.
-struct Lister {
+struct Lister final : facts::FieldTeller {
     Words all;
     Words needed;
     std::map<std::string, Words> words;
@@ -32,80 +32,51 @@ struct Lister {
         if (is_needed) needed.insert(std::string{key});
     }
 
-    void needed_text(std::string_view key, const std::string&) { add(key, true); }
+    using Key = std::string_view;
 
-    void text(std::string_view key, const std::string&) { add(key, false); }
+    void needed_text(Key key, const std::string&) override { add(key, true); }
 
-    void note(std::string_view key, const std::string&) { add(key, true); }
+    void text(Key key, const std::string&) override { add(key, false); }
 
-    void truth(std::string_view key, bool) { add(key, false); }
+    void note(Key key, const std::string&) override { add(key, true); }
 
-    void needed_time(std::string_view key, base::FlightTime) { add(key, true); }
+    void truth(Key key, bool) override { add(key, false); }
 
-    template <class T>
-    void date(std::string_view key, const T&) {
+    void needed_time(Key key, base::FlightTime) override { add(key, true); }
+
+    void date(Key key, const std::optional<base::Date>&) override { add(key, false); }
+
+    void time(Key key, const std::optional<base::FlightTime>&) override { add(key, false); }
+
+    void count(Key key, const std::optional<base::Count>&) override { add(key, false); }
+
+    void months(Key key, const std::optional<std::int32_t>&) override { add(key, false); }
+
+    void ref(Key key, const facts::Ref&) override { add(key, true); }
+
+    void refs(Key key, const std::vector<facts::Ref>&) override { add(key, true); }
+
+    void renewals(Key key, const std::vector<facts::Renewal>&) override { add(key, true); }
+
+    void body(Key key, const std::shared_ptr<const facts::Body>&) override { add(key, true); }
+
+    void number(Key key, const std::optional<std::int32_t>&, std::int32_t) override {
         add(key, false);
     }
 
-    template <class T>
-    void time(std::string_view key, const T&) {
-        add(key, false);
-    }
+    void needed_number(Key key, std::int32_t, std::int32_t) override { add(key, true); }
 
-    template <class T>
-    void count(std::string_view key, const T&) {
-        add(key, false);
-    }
+    void maybe_ids(Key key, const std::vector<base::Id>&) override { add(key, false); }
 
-    template <class T>
-    void months(std::string_view key, const T&) {
-        add(key, false);
-    }
-
-    template <class T>
-    void ref(std::string_view key, const T&) {
-        add(key, true);
-    }
-
-    template <class T>
-    void refs(std::string_view key, const T&) {
-        add(key, true);
-    }
-
-    template <class T>
-    void renewals(std::string_view key, const T&) {
-        add(key, true);
-    }
-
-    template <class T>
-    void body(std::string_view key, const T&) {
-        add(key, true);
-    }
-
-    template <class T>
-    void number(std::string_view key, const T&, std::int32_t) {
-        add(key, false);
-    }
-
-    void needed_number(std::string_view key, std::int32_t, std::int32_t) { add(key, true); }
-
-    template <class T>
-    void maybe_ids(std::string_view key, const T&) {
-        add(key, false);
-    }
-
-    template <class T>
-    void maybe_name(std::string_view key, const std::optional<T>&) {
-        name(key, T{});
+    void maybe_choice(Key key, facts::Choices choices, std::optional<std::uint8_t>) override {
+        choice(key, choices, 0);
         needed.erase(std::string{key});
     }
 
-    template <class T>
-    void name(std::string_view key, T value) {
+    void choice(Key key, facts::Choices choices, std::uint8_t) override {
         add(key, true);
-        for (const auto& one : facts::names_of(value)) {
+        for (const facts::Name& one : facts::names_of(choices))
             words[std::string{key}].insert(std::string{one.word});
-        }
     }
 };
 
@@ -141,7 +112,7 @@ TEST_CASE("the fields of every kind in the schema are those of the engine", "[fa
         CAPTURE(kind);
         Lister lister;
         const facts::Fields fields = facts::empty_fields(kind);
-        std::visit([&](const auto& one) { facts::visit(lister, one); }, fields);
+        facts::visit_fields(lister, fields);
         const json& one = definitions[kind];
         Words listed = members(one["properties"]);
         listed.erase("about");
@@ -166,8 +137,9 @@ TEST_CASE("the limits of the schema are those of the engine", "[facts][schema]")
     CHECK(definitions["fact"]["properties"]["at"]["maximum"] == facts::greatest_whole);
     const json& clocks =
         definitions["renewal"]["properties"]["clocks"]["items"]["anyOf"][0]["enum"];
-    CHECK(clocks.size() == facts::clock_names.size());
-    for (const auto& name : facts::clock_names) {
+    const auto known = facts::names_of(facts::Choices::clock);
+    CHECK(clocks.size() == known.size());
+    for (const facts::Name& name : known) {
         CHECK(std::find(clocks.begin(), clocks.end(), name.word) != clocks.end());
     }
 }

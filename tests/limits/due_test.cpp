@@ -180,9 +180,9 @@ TEST_CASE("counts need a count and start at nothing when no anchor is known", "[
 }
 
 TEST_CASE("every class stops but recommended", "[limits][class]") {
-    for (const auto& name : facts::limit_class_names) {
+    for (const facts::Name& name : facts::names_of(facts::Choices::limit_class)) {
         ItemDue item;
-        item.limit_class = name.value;
+        item.limit_class = static_cast<facts::LimitClass>(name.value);
         CHECK(item.mandatory() == (name.word != "recommended"));
     }
 }

@@ -31,7 +31,9 @@ std::string told(const Hangar& h, const Journal& journal) {
         for (const Renewal& renewal : each.renews) {
             if (renewal.clocks.empty()) out += "all;";
             for (const Clock clock : renewal.clocks)
-                out += std::string{facts::clock_names[static_cast<std::size_t>(clock)].word} + ';';
+                out += std::string{facts::word_of(facts::Choices::clock,
+                                                  static_cast<std::uint8_t>(clock))} +
+                       ';';
         }
         out += each.disputed ? ")?" : ")";
     }

@@ -30,84 +30,74 @@ constexpr std::string_view not_asked = "invented";
 }
 
 /// Walks the fields of a record and lays one out for each that a person can type.
-class FieldMaker {
+class FieldMaker final : public facts::FieldTeller {
   public:
     explicit FieldMaker(Form& form) : form_(form) {}
 
-    void needed_text(std::string_view key, const std::string& text) {
+    void needed_text(std::string_view key, const std::string& text) override {
         add(key, kind_of(key), text, Need::needed);
     }
 
-    void text(std::string_view key, const std::string& text) {
+    void text(std::string_view key, const std::string& text) override {
         add(key, kind_of(key), text, Need::optional);
     }
 
-    void note(std::string_view key, const std::string& text) {
+    void note(std::string_view key, const std::string& text) override {
         add(key, FieldKind::note, text, Need::needed);
     }
 
-    void truth(std::string_view key, bool truth) {
+    void truth(std::string_view key, bool truth) override {
         if (key == not_asked) return;
         form_.fields.push_back(make_choice(
             std::string{key}, label_of(key), {Word::choice_no, Word::choice_yes}, truth ? 1 : 0));
     }
 
-    void date(std::string_view key, const std::optional<base::Date>& date) {
+    void date(std::string_view key, const std::optional<base::Date>& date) override {
         add(key, FieldKind::date, date ? base::print_date(*date) : std::string{}, Need::optional);
     }
 
-    void needed_time(std::string_view key, base::FlightTime time) {
+    void needed_time(std::string_view key, base::FlightTime time) override {
         add(key, FieldKind::hours, tenths_text(time), Need::needed);
     }
 
-    void time(std::string_view key, const std::optional<base::FlightTime>& time) {
+    void time(std::string_view key, const std::optional<base::FlightTime>& time) override {
         add(key, FieldKind::hours, time ? tenths_text(*time) : std::string{}, Need::optional);
     }
 
-    void count(std::string_view key, const std::optional<base::Count>& count) {
+    void count(std::string_view key, const std::optional<base::Count>& count) override {
         add(key,
             FieldKind::whole,
             count ? std::to_string(count->value) : std::string{},
             Need::optional);
     }
 
-    void months(std::string_view key, const std::optional<std::int32_t>& months) {
+    void months(std::string_view key, const std::optional<std::int32_t>& months) override {
         add(key,
             FieldKind::whole,
             months ? std::to_string(*months) : std::string{},
             Need::optional);
     }
 
-    void number(std::string_view key, const std::optional<std::int32_t>& number, std::int32_t) {
+    void number(std::string_view key,
+                const std::optional<std::int32_t>& number,
+                std::int32_t) override {
         months(key, number);
     }
 
-    void needed_number(std::string_view key, std::int32_t thousandths, std::int32_t) {
+    void needed_number(std::string_view key, std::int32_t thousandths, std::int32_t) override {
         add(key, FieldKind::decimal, views::thousandths_text(thousandths), Need::needed);
     }
 
-    void maybe_ids(std::string_view, const std::vector<base::Id>&) {}
-
-    template <class T>
-    void maybe_name(std::string_view key, const std::optional<T>& value) {
-        if (value) name(key, *value);
+    void maybe_choice(std::string_view key,
+                      facts::Choices choices,
+                      std::optional<std::uint8_t> value) override {
+        if (value) choice(key, choices, *value);
     }
 
-    template <class T>
-    void name(std::string_view key, T value) {
-        form_.fields.push_back(make_choice(std::string{key},
-                                           label_of(key),
-                                           option_words(value),
-                                           static_cast<std::int32_t>(value)));
+    void choice(std::string_view key, facts::Choices choices, std::uint8_t value) override {
+        form_.fields.push_back(
+            make_choice(std::string{key}, label_of(key), option_words(choices), value));
     }
-
-    void ref(std::string_view, const facts::Ref&) {}
-
-    void refs(std::string_view, const std::vector<facts::Ref>&) {}
-
-    void renewals(std::string_view, const std::vector<facts::Renewal>&) {}
-
-    void body(std::string_view, const std::shared_ptr<const facts::Body>&) {}
 
   private:
     void add(std::string_view key, FieldKind kind, std::string text, Need need) {
@@ -122,73 +112,69 @@ class FieldMaker {
 /// Walks the fields again and takes what the person left in each. A time that was not touched
 /// keeps its
 /// seconds, which the field shows only to the tenth.
-class FieldTaker {
+class Corrector final : public facts::FieldTaker {
   public:
-    explicit FieldTaker(FieldReader& reader) : reader_(reader) {}
+    explicit Corrector(FieldReader& reader) : reader_(reader) {}
 
-    void needed_text(std::string_view key, std::string& text) { text = reader_.text(id(key)); }
+    void needed_text(std::string_view key, std::string& text) override {
+        text = reader_.text(id(key));
+    }
 
-    void text(std::string_view key, std::string& text) { text = reader_.text(id(key)); }
+    void text(std::string_view key, std::string& text) override { text = reader_.text(id(key)); }
 
-    void note(std::string_view key, std::string& text) { text = reader_.text(id(key)); }
+    void note(std::string_view key, std::string& text) override { text = reader_.text(id(key)); }
 
-    void truth(std::string_view key, bool& truth) {
+    void truth(std::string_view key, bool& truth) override {
         if (key != not_asked) truth = reader_.choice(key) == 1;
     }
 
-    void date(std::string_view key, std::optional<base::Date>& date) { date = reader_.date(key); }
+    void date(std::string_view key, std::optional<base::Date>& date) override {
+        date = reader_.date(key);
+    }
 
-    void needed_time(std::string_view key, base::FlightTime& time) {
+    void needed_time(std::string_view key, base::FlightTime& time) override {
         const auto told = reader_.hours(key);
         if (told && tenths_text(*told) != tenths_text(time)) time = *told;
     }
 
-    void time(std::string_view key, std::optional<base::FlightTime>& time) {
+    void time(std::string_view key, std::optional<base::FlightTime>& time) override {
         const auto told = reader_.hours(key);
         const bool same = told && time && tenths_text(*told) == tenths_text(*time);
         if (!same) time = told;
     }
 
-    void count(std::string_view key, std::optional<base::Count>& count) {
+    void count(std::string_view key, std::optional<base::Count>& count) override {
         const auto told = reader_.whole(key);
         count = told ? std::optional{base::Count{*told}} : std::nullopt;
     }
 
-    void months(std::string_view key, std::optional<std::int32_t>& months) {
+    void months(std::string_view key, std::optional<std::int32_t>& months) override {
         const auto told = reader_.whole(key);
         months = told ? std::optional{static_cast<std::int32_t>(*told)} : std::nullopt;
     }
 
-    void number(std::string_view key, std::optional<std::int32_t>& number, std::int32_t) {
+    void number(std::string_view key, std::optional<std::int32_t>& number, std::int32_t) override {
         if (number) months(key, number);
     }
 
-    void needed_number(std::string_view key, std::int32_t& thousandths, std::int32_t most) {
+    void needed_number(std::string_view key,
+                       std::int32_t& thousandths,
+                       std::int32_t most) override {
         constexpr std::int32_t decimals = 3;
         const std::optional<std::int64_t> told = reader_.decimal(key, decimals);
         // Past what a field can hold is past what the check allows.
         if (told) thousandths = static_cast<std::int32_t>(std::min(*told, std::int64_t{most} + 1));
     }
 
-    void maybe_ids(std::string_view, std::vector<base::Id>&) {}
-
-    template <class T>
-    void maybe_name(std::string_view key, std::optional<T>& value) {
-        if (value) name(key, *value);
+    void maybe_choice(std::string_view key,
+                      facts::Choices choices,
+                      std::optional<std::uint8_t>& value) override {
+        if (value) choice(key, choices, *value);
     }
 
-    template <class T>
-    void name(std::string_view key, T& value) {
-        value = static_cast<T>(reader_.choice(key));
+    void choice(std::string_view key, facts::Choices, std::uint8_t& value) override {
+        value = static_cast<std::uint8_t>(reader_.choice(key));
     }
-
-    void ref(std::string_view, facts::Ref&) {}
-
-    void refs(std::string_view, std::vector<facts::Ref>&) {}
-
-    void renewals(std::string_view, std::vector<facts::Renewal>&) {}
-
-    void body(std::string_view, std::shared_ptr<const facts::Body>&) {}
 
   private:
     [[nodiscard]] static std::string_view id(std::string_view key) {
@@ -225,7 +211,7 @@ void make_correct(Form& form, const FormContext& context) {
         add_rare_fields(form, *limit);
     } else {
         FieldMaker maker{form};
-        std::visit([&](const auto& fields) { visit(maker, fields); }, body.fields);
+        facts::visit_fields(maker, body.fields);
     }
     form.fields.push_back(
         make_field("why", Word::field_why_corrected, FieldKind::text, {}, Need::needed));
@@ -240,8 +226,8 @@ Facts take_correct(Form& form, const FormContext& context, Signer& signer) {
     if (auto* limit = std::get_if<facts::LimitSet>(&instead->fields)) {
         read_limit(reader, *limit);
     } else {
-        FieldTaker taker{reader};
-        std::visit([&](auto& fields) { visit(taker, fields); }, instead->fields);
+        Corrector taker{reader};
+        facts::visit_fields(taker, instead->fields);
     }
     const std::string why = reader.text("why");
     if (on) instead->on = *on;

@@ -18,7 +18,7 @@ using timeline::PartState;
 void add_condition(Form& form, facts::PartCondition condition) {
     form.fields.push_back(make_choice("condition",
                                       Word::field_condition,
-                                      option_words(condition),
+                                      option_words(facts::Choices::part_condition),
                                       static_cast<std::int32_t>(condition)));
 }
 

@@ -65,43 +65,41 @@ constexpr std::array rare_rows{
     Row{"tolerance_source", Word::group_tolerance, Word::hint_tolerance_source}};
 
 /// What a choice is when nobody says.
-template <class T>
-[[nodiscard]] constexpr std::int32_t usual_of(T) {
+[[nodiscard]] constexpr std::uint8_t usual_of(facts::Choices choices) {
+    if (choices == facts::Choices::anchor) return static_cast<std::uint8_t>(facts::Anchor::release);
+    if (choices == facts::Choices::carry_over)
+        return static_cast<std::uint8_t>(facts::CarryOver::from_done);
     return 0;
 }
 
-[[nodiscard]] constexpr std::int32_t usual_of(facts::Anchor) {
-    return static_cast<std::int32_t>(facts::Anchor::release);
-}
-
-[[nodiscard]] constexpr std::int32_t usual_of(facts::CarryOver) {
-    return static_cast<std::int32_t>(facts::CarryOver::from_done);
-}
-
 /// Walks a limit and makes the field of one key.
-class OneField {
+class OneField final : public facts::FieldTeller {
   public:
     explicit OneField(std::string_view key) : key_(key) {}
 
-    void text(std::string_view key, const std::string& text) { typed(key, FieldKind::text, text); }
+    void text(std::string_view key, const std::string& text) override {
+        typed(key, FieldKind::text, text);
+    }
 
-    void date(std::string_view key, const std::optional<base::Date>& date) {
+    void date(std::string_view key, const std::optional<base::Date>& date) override {
         typed(key, FieldKind::date, date ? base::print_date(*date) : std::string{});
     }
 
-    void time(std::string_view key, const std::optional<base::FlightTime>& time) {
+    void time(std::string_view key, const std::optional<base::FlightTime>& time) override {
         typed(key, FieldKind::hours, time ? tenths_text(*time) : std::string{});
     }
 
-    void count(std::string_view key, const std::optional<base::Count>& count) {
+    void count(std::string_view key, const std::optional<base::Count>& count) override {
         typed(key, FieldKind::whole, count ? std::to_string(count->value) : std::string{});
     }
 
-    void months(std::string_view key, const std::optional<std::int32_t>& months) {
+    void months(std::string_view key, const std::optional<std::int32_t>& months) override {
         typed(key, FieldKind::whole, months ? std::to_string(*months) : std::string{});
     }
 
-    void number(std::string_view key, const std::optional<std::int32_t>& number, std::int32_t) {
+    void number(std::string_view key,
+                const std::optional<std::int32_t>& number,
+                std::int32_t) override {
         if (key != percent_key) {
             months(key, number);
             return;
@@ -112,18 +110,17 @@ class OneField {
         if (key == key_) field_.label = {Word::field_tolerance_percent, {}};
     }
 
-    template <class T>
-    void name(std::string_view key, T value) {
-        chosen(key, option_words(value), static_cast<std::int32_t>(value), usual_of(value));
+    void choice(std::string_view key, facts::Choices choices, std::uint8_t value) override {
+        chosen(key, option_words(choices), value, usual_of(choices));
     }
 
-    template <class T>
-    void maybe_name(std::string_view key, const std::optional<T>& value) {
-        const std::int32_t usual = usual_of(T{});
-        chosen(key, option_words(T{}), value ? static_cast<std::int32_t>(*value) : usual, usual);
+    void maybe_choice(std::string_view key,
+                      facts::Choices choices,
+                      std::optional<std::uint8_t> value) override {
+        choice(key, choices, value.value_or(usual_of(choices)));
     }
 
-    void truth(std::string_view key, bool is_so) {
+    void truth(std::string_view key, bool is_so) override {
         chosen(key, {Word::repeat_always, Word::repeat_once}, is_so ? 1 : 0, 0);
     }
 
@@ -150,41 +147,41 @@ class OneField {
 
 [[nodiscard]] FieldView field_of(const facts::LimitSet& limit, std::string_view key) {
     OneField field{key};
-    facts::visit(field, limit);
+    facts::visit_fields(field, limit);
     return field.take();
 }
 
 /// Walks a limit and takes what was left in each of its fields.
-class LimitTaker {
+class LimitTaker final : public facts::FieldTaker {
   public:
     explicit LimitTaker(FieldReader& reader) : reader_(reader) {}
 
-    void text(std::string_view key, std::string& text) {
+    void text(std::string_view key, std::string& text) override {
         if (reader_.has(key)) text = reader_.text(key);
     }
 
-    void date(std::string_view key, std::optional<base::Date>& date) {
+    void date(std::string_view key, std::optional<base::Date>& date) override {
         if (reader_.has(key)) date = reader_.date(key);
     }
 
-    void time(std::string_view key, std::optional<base::FlightTime>& time) {
+    void time(std::string_view key, std::optional<base::FlightTime>& time) override {
         if (!reader_.has(key)) return;
         const auto told = reader_.hours(key);
         const bool same = told && time && tenths_text(*told) == tenths_text(*time);
         if (!same) time = told;
     }
 
-    void count(std::string_view key, std::optional<base::Count>& count) {
+    void count(std::string_view key, std::optional<base::Count>& count) override {
         if (!reader_.has(key)) return;
         const auto told = reader_.whole(key);
         count = told ? std::optional{base::Count{*told}} : std::nullopt;
     }
 
-    void months(std::string_view key, std::optional<std::int32_t>& months) {
+    void months(std::string_view key, std::optional<std::int32_t>& months) override {
         if (reader_.has(key)) months = as_small(reader_.whole(key));
     }
 
-    void number(std::string_view key, std::optional<std::int32_t>& number, std::int32_t) {
+    void number(std::string_view key, std::optional<std::int32_t>& number, std::int32_t) override {
         if (key != percent_key) {
             months(key, number);
         } else if (reader_.has(key)) {
@@ -192,24 +189,24 @@ class LimitTaker {
         }
     }
 
-    template <class T>
-    void name(std::string_view key, T& value) {
-        if (reader_.has(key)) value = static_cast<T>(reader_.choice(key));
+    void choice(std::string_view key, facts::Choices, std::uint8_t& value) override {
+        if (reader_.has(key)) value = static_cast<std::uint8_t>(reader_.choice(key));
     }
 
     /// What is usual is not written down, unless it was before.
-    template <class T>
-    void maybe_name(std::string_view key, std::optional<T>& value) {
+    void maybe_choice(std::string_view key,
+                      facts::Choices choices,
+                      std::optional<std::uint8_t>& value) override {
         if (!reader_.has(key)) return;
-        const std::int32_t told = reader_.choice(key);
-        if (told != usual_of(T{})) {
-            value = static_cast<T>(told);
-        } else if (value && static_cast<std::int32_t>(*value) != told) {
+        const auto told = static_cast<std::uint8_t>(reader_.choice(key));
+        if (told != usual_of(choices)) {
+            value = told;
+        } else if (value && *value != told) {
             value.reset();
         }
     }
 
-    void truth(std::string_view key, bool& is_so) {
+    void truth(std::string_view key, bool& is_so) override {
         if (reader_.has(key)) is_so = reader_.choice(key) == 1;
     }
 
@@ -252,7 +249,7 @@ void add_rare_fields(Form& form, const facts::LimitSet& limit) {
 
 void read_limit(FieldReader& reader, facts::LimitSet& limit) {
     LimitTaker taker{reader};
-    facts::visit(taker, limit);
+    facts::visit_fields(taker, limit);
 }
 
 void check_fields(FieldReader& reader, const facts::Body& body) {
