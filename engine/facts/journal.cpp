@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/hash.hpp"
+#include "engine/base/order.hpp"
 #include "engine/facts/parse.hpp"
 #include "engine/facts/print.hpp"
 
@@ -92,7 +93,7 @@ std::vector<const Fact*> Journal::pick(const Index& index, base::Id id) const {
     if (found == index.end()) return out;
     for (const std::int32_t place : found->second)
         out.push_back(&facts_[static_cast<std::size_t>(place)]);
-    std::sort(out.begin(), out.end(), before);
+    base::sort_stably(out, before);
     return out;
 }
 
@@ -112,7 +113,7 @@ std::vector<const Fact*> Journal::in_order() const {
     std::vector<const Fact*> out;
     for (const Fact& fact : facts_)
         out.push_back(&fact);
-    std::sort(out.begin(), out.end(), before);
+    base::sort_stably(out, before);
     return out;
 }
 

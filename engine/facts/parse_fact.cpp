@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/order.hpp"
 #include "engine/facts/check.hpp"
 #include "engine/facts/fields.hpp"
 #include "engine/facts/judge.hpp"
@@ -145,9 +146,8 @@ class Reader final : public Judge, public FieldTaker {
                 std::find(taken_.begin(), taken_.end(), member.first) != taken_.end();
             if (!taken) out.push_back(member);
         }
-        std::sort(out.begin(), out.end(), [](const auto& left, const auto& right) {
-            return left.first < right.first;
-        });
+        base::sort_stably(
+            out, [](const auto& left, const auto& right) { return left.first < right.first; });
         return out;
     }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/base/order.hpp"
+
 namespace twoclocks::forecast {
 namespace {
 
@@ -17,9 +19,8 @@ constexpr Date latest_day{84'005};  // 2199-12-31
 /// Moves a day later by the days out of service before it; no end known is never.
 [[nodiscard]] std::optional<Date> past_spells(const AircraftState& state, Date from, Date reached) {
     std::vector<timeline::Spell> spells = state.spells;
-    std::stable_sort(spells.begin(), spells.end(), [](const auto& left, const auto& right) {
-        return left.from < right.from;
-    });
+    base::sort_stably(spells,
+                      [](const auto& left, const auto& right) { return left.from < right.from; });
     Date counted_to = from;
     for (const timeline::Spell& spell : spells) {
         const Date start = std::max(spell.from, counted_to);

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/order.hpp"
 
 namespace twoclocks::timeline {
 namespace {
@@ -120,9 +121,8 @@ struct Signing {
         if (work == nullptr || !renews(*work, event)) continue;
         out.push_back({record.root, record.in_use.on, record.in_use.about});
     }
-    std::stable_sort(out.begin(), out.end(), [](const Signing& left, const Signing& right) {
-        return left.on < right.on;
-    });
+    base::sort_stably(out,
+                      [](const Signing& left, const Signing& right) { return left.on < right.on; });
     return out;
 }
 
@@ -206,7 +206,7 @@ class Events {
     }
 
     [[nodiscard]] std::vector<EventState> in_order() {
-        std::sort(out_.begin(), out_.end(), [](const EventState& left, const EventState& right) {
+        base::sort_stably(out_, [](const EventState& left, const EventState& right) {
             return left.on != right.on ? left.on < right.on : left.id < right.id;
         });
         return std::move(out_);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/base/order.hpp"
 #include "engine/facts/print.hpp"
 #include "engine/timeline/safer.hpp"
 
@@ -93,7 +94,7 @@ void collect_heads(const Journal& journal,
         });
     };
     heads.erase(std::remove_if(heads.begin(), heads.end(), twin_is_replaced), heads.end());
-    std::sort(heads.begin(), heads.end(), [](const Head& left, const Head& right) {
+    base::sort_stably(heads, [](const Head& left, const Head& right) {
         return comes_before(*left.fact, *right.fact);
     });
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "engine/base/order.hpp"
 #include "engine/timeline/safer.hpp"
 
 namespace twoclocks::timeline {
@@ -82,7 +83,7 @@ std::vector<const Record*> by_day(const std::vector<Record>& records) {
     for (const Record& record : records) {
         if (!record.withdrawn) out.push_back(&record);
     }
-    std::stable_sort(out.begin(), out.end(), [](const Record* left, const Record* right) {
+    base::sort_stably(out, [](const Record* left, const Record* right) {
         return left->in_use.on < right->in_use.on;
     });
     return out;

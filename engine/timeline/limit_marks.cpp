@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/order.hpp"
 
 namespace twoclocks::timeline {
 namespace {
@@ -72,9 +73,8 @@ void fold_limit_marks(const std::vector<Record>& records,
         fold_permit(record, today, items);
     }
     for (ItemState& item : items) {
-        std::stable_sort(item.permits.begin(),
-                         item.permits.end(),
-                         [](const auto& left, const auto& right) { return left.on < right.on; });
+        base::sort_stably(item.permits,
+                          [](const auto& left, const auto& right) { return left.on < right.on; });
         const bool is_out_of_place = item.limit && item.limit->tolerance.overfly_hours &&
                                      item.role != facts::ItemRole::inspection;
         if (!is_out_of_place) continue;

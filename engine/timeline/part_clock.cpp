@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/order.hpp"
 
 namespace twoclocks::timeline {
 
@@ -89,9 +90,8 @@ void PartClock::keep_points(const OpenSpell& open, Date until) {
 }
 
 void PartClock::finish(Date born) {
-    std::stable_sort(steps_.begin(), steps_.end(), [](const auto& left, const auto& right) {
-        return left.on < right.on;
-    });
+    base::sort_stably(steps_,
+                      [](const auto& left, const auto& right) { return left.on < right.on; });
     part_.flown.push_back({born, {0}, part_.id});
     for (const UsagePoint& step : steps_) {
         const FlightTime total = part_.flown.back().total + step.total;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/order.hpp"
 #include "engine/timeline/question.hpp"
 
 namespace twoclocks::timeline {
@@ -186,11 +187,10 @@ void order_events(std::vector<PartEvent>& events) {
     const auto is_added = [](const PartEvent& event) {
         return as<facts::PartAdded>(event) != nullptr;
     };
-    std::stable_sort(
-        events.begin(), events.end(), [&](const PartEvent& left, const PartEvent& right) {
-            if (left.on != right.on) return left.on < right.on;
-            return is_added(left) && !is_added(right);
-        });
+    base::sort_stably(events, [&](const PartEvent& left, const PartEvent& right) {
+        if (left.on != right.on) return left.on < right.on;
+        return is_added(left) && !is_added(right);
+    });
     std::vector<Id> open;
     Day day{open};
     for (auto first = events.begin(); first != events.end();) {

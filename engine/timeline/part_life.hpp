@@ -2,6 +2,7 @@
 // takes off; part_work.cpp holds what happens in between.
 #pragma once
 
+#include "engine/base/function_ref.hpp"
 #include "engine/timeline/part_clock.hpp"
 #include "engine/timeline/part_walk.hpp"
 
@@ -9,7 +10,7 @@ namespace twoclocks::timeline {
 
 class Walk {
   public:
-    Walk(PartState& part, const std::function<HostFound(base::Id)>& host_of, base::Date today)
+    Walk(PartState& part, base::FunctionRef<HostFound(base::Id)> host_of, base::Date today)
         : part_(part), host_of_(host_of), today_(today), clock_(part) {}
 
     /// Walks all events and fills the part.
@@ -99,7 +100,7 @@ class Walk {
     void doubt(base::Trouble code, std::vector<base::Arg> args, std::vector<base::Id> facts);
 
     PartState& part_;
-    const std::function<HostFound(base::Id)>& host_of_;
+    base::FunctionRef<HostFound(base::Id)> host_of_;
     base::Date today_;
     PartClock clock_;
     std::vector<OpenSpell> open_;

@@ -204,7 +204,7 @@ void Walk::doubt(Trouble code, std::vector<base::Arg> args, std::vector<Id> fact
 }
 
 PartWorks walk_part(const std::vector<PartEvent>& events,
-                    const std::function<HostFound(Id)>& host_of,
+                    base::FunctionRef<HostFound(Id)> host_of,
                     Date today,
                     PartState& part) {
     return Walk{part, host_of, today}.go(events);

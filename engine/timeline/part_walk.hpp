@@ -1,8 +1,7 @@
 // A part's life, walked from event to event.
 #pragma once
 
-#include <functional>
-
+#include "engine/base/function_ref.hpp"
 #include "engine/timeline/part_events.hpp"
 #include "engine/timeline/part_host.hpp"
 
@@ -35,7 +34,7 @@ struct PartWorks {
 /// Fills hours, counts, spells and where the part is from its events in order.
 /// Units: as fact.hpp. Errors: none, what does not add up is a problem. Source: parts.hpp.
 [[nodiscard]] PartWorks walk_part(const std::vector<PartEvent>& events,
-                                  const std::function<HostFound(base::Id)>& host_of,
+                                  base::FunctionRef<HostFound(base::Id)> host_of,
                                   base::Date today,
                                   PartState& part);
 

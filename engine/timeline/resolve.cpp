@@ -4,6 +4,7 @@
 #include <iterator>
 #include <map>
 
+#include "engine/base/order.hpp"
 #include "engine/facts/print.hpp"
 #include "engine/timeline/heads.hpp"
 
@@ -123,14 +124,13 @@ std::vector<Record> resolve(const Journal& journal, const std::vector<base::Id>&
     std::vector<Record> out;
     for (const base::Id& root : order) {
         std::vector<const Fact*>& same = versions[root];
-        std::sort(same.begin(), same.end(), [](const Fact* left, const Fact* right) {
-            return comes_before(*left, *right);
-        });
+        base::sort_stably(
+            same, [](const Fact* left, const Fact* right) { return comes_before(*left, *right); });
         Record record = make_record(journal, root, same);
         if (concerns(record, subjects)) out.push_back(std::move(record));
     }
     if (subjects.size() < 2) return out;
-    std::stable_sort(out.begin(), out.end(), [](const Record& left, const Record& right) {
+    base::sort_stably(out, [](const Record& left, const Record& right) {
         return comes_before(*left.first, *right.first);
     });
     return out;
@@ -148,9 +148,8 @@ Record resolve_one(const Journal& journal, base::Id root) {
             }
         }
     }
-    std::sort(versions.begin(), versions.end(), [](const Fact* left, const Fact* right) {
-        return comes_before(*left, *right);
-    });
+    base::sort_stably(
+        versions, [](const Fact* left, const Fact* right) { return comes_before(*left, *right); });
     return versions.empty() ? Record{} : make_record(journal, root, versions);
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/order.hpp"
 #include "engine/timeline/question.hpp"
 
 namespace twoclocks::timeline {
@@ -54,10 +55,9 @@ void fold_meters(const std::vector<Record>& records,
             {{record.in_use.on, meter->total, record.root}, &record, false, !record.open});
         state.recorded.push_back(samples.back().point);
     }
-    std::stable_sort(
-        state.meters.begin(), state.meters.end(), [](const auto& left, const auto& right) {
-            return left.fitted_on < right.fitted_on;
-        });
+    base::sort_stably(state.meters, [](const auto& left, const auto& right) {
+        return left.fitted_on < right.fitted_on;
+    });
 }
 
 void note_last(MeterState& meter, Date on, FlightTime reads) {
@@ -168,15 +168,14 @@ void fold_samples(const std::vector<Record>& records,
             fold_reading(record, *reading, today, state, samples, versions, open);
         }
     }
-    std::stable_sort(samples.begin(), samples.end(), [](const Sample& left, const Sample& right) {
+    base::sort_stably(samples, [](const Sample& left, const Sample& right) {
         if (left.point.on != right.point.on) return left.point.on < right.point.on;
         if (left.point.total != right.point.total) return left.point.total < right.point.total;
         return comes_before(head_of(left), head_of(right));
     });
-    std::stable_sort(
-        state.recorded.begin(), state.recorded.end(), [](const auto& left, const auto& right) {
-            return left.on != right.on ? left.on < right.on : left.total < right.total;
-        });
+    base::sort_stably(state.recorded, [](const auto& left, const auto& right) {
+        return left.on != right.on ? left.on < right.on : left.total < right.total;
+    });
 }
 
 /// Two samples that cannot both be right: a question between readings, else a caution.
@@ -242,7 +241,7 @@ void doubt_contradicted(std::vector<Sample>& samples, std::vector<Sample>& versi
             if (sample.is_reading) all.push_back(&sample);
         }
     }
-    std::stable_sort(all.begin(), all.end(), [](const Sample* left, const Sample* right) {
+    base::sort_stably(all, [](const Sample* left, const Sample* right) {
         if (left->point.on != right->point.on) return left->point.on < right->point.on;
         return left->point.total < right->point.total;
     });

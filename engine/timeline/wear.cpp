@@ -4,6 +4,8 @@
 #include <map>
 #include <tuple>
 
+#include "engine/base/order.hpp"
+
 namespace twoclocks::timeline {
 namespace {
 
@@ -66,7 +68,7 @@ template <class Kind>
         }
     }
     for (auto& [item, versions] : out) {
-        std::stable_sort(versions.begin(), versions.end(), [](const auto& left, const auto& right) {
+        base::sort_stably(versions, [](const auto& left, const auto& right) {
             return comes_before(left.key, right.key);
         });
     }

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/order.hpp"
 #include "engine/views/clock_view.hpp"
 #include "engine/views/due_row.hpp"
 #include "engine/views/sentence.hpp"
@@ -90,7 +91,7 @@ ChecksView make_checks_view(const Assessed& aircraft, const ChecksAsked& asked) 
     view.registration = aircraft.state.registration;
     std::vector<std::int32_t> order = soonest_first(aircraft);
     if (asked.order == CheckOrder::least_left) {
-        std::stable_sort(order.begin(), order.end(), [&](std::int32_t left, std::int32_t right) {
+        base::sort_stably(order, [&](std::int32_t left, std::int32_t right) {
             return least_permille(aircraft, left) < least_permille(aircraft, right);
         });
     }
@@ -98,7 +99,7 @@ ChecksView make_checks_view(const Assessed& aircraft, const ChecksAsked& asked) 
         return chapter_of(aircraft, aircraft.items[static_cast<std::size_t>(place)].item);
     };
     if (asked.order == CheckOrder::chapter) {
-        std::stable_sort(order.begin(), order.end(), [&](std::int32_t left, std::int32_t right) {
+        base::sort_stably(order, [&](std::int32_t left, std::int32_t right) {
             const std::string first = chapter(left);
             const std::string second = chapter(right);
             if (first.empty() != second.empty()) return second.empty();  // no chapter: last

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/order.hpp"
 #include "engine/views/clock_view.hpp"
 #include "engine/views/sentence.hpp"
 #include "engine/views/wear_view.hpp"
@@ -83,7 +84,7 @@ std::vector<std::int32_t> soonest_first(const Assessed& aircraft) {
         if (const std::optional<base::Date> trend = wear_first(aircraft, place)) return *trend;
         return aircraft.projections[static_cast<std::size_t>(place)].likely.value_or(never);
     };
-    std::stable_sort(order.begin(), order.end(), [&](std::int32_t left, std::int32_t right) {
+    base::sort_stably(order, [&](std::int32_t left, std::int32_t right) {
         const State left_state = aircraft.item_states[static_cast<std::size_t>(left)];
         const State right_state = aircraft.item_states[static_cast<std::size_t>(right)];
         const bool passed = std::max(left_state, right_state) >= State::before_next_flight;

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/order.hpp"
 #include "engine/views/clock_view.hpp"
 #include "engine/views/life_box.hpp"
 #include "engine/views/make_views.hpp"
@@ -49,7 +50,7 @@ FleetView make_fleet_view(const std::vector<Assessed>& fleet) {
     std::vector<const Assessed*> order;
     for (const Assessed& aircraft : fleet)
         order.push_back(&aircraft);
-    std::stable_sort(order.begin(), order.end(), needs_me_before);
+    base::sort_stably(order, needs_me_before);
     FleetView view;
     for (const Assessed* aircraft : order) {
         view.cards.push_back(make_card(*aircraft));

@@ -2,6 +2,7 @@
 #include <map>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/order.hpp"
 #include "engine/base/region.hpp"
 #include "engine/timeline/question.hpp"
 #include "engine/views/make_views.hpp"
@@ -183,7 +184,7 @@ HistoryView make_history_view(const Journal& journal, base::Id aircraft, std::st
     for (auto fact = facts.rbegin(); fact != facts.rend(); ++fact) {
         view.rows.push_back(make_row(journal, **fact, questioned));
     }
-    std::stable_sort(view.rows.begin(), view.rows.end(), is_on);
+    base::sort_stably(view.rows, is_on);
     return view;
 }
 

@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/order.hpp"
 #include "engine/views/record_parts.hpp"
 
 namespace twoclocks::views {
@@ -109,7 +110,7 @@ class Shelves {
         : registrations_(registrations), asked_(asked) {
         for (const PartState& part : parts)
             order_.push_back(&part);
-        std::sort(order_.begin(), order_.end(), [](const PartState* left, const PartState* right) {
+        base::sort_stably(order_, [](const PartState* left, const PartState* right) {
             return sort_key(*left) < sort_key(*right);
         });
         for (const PartState* part : order_)

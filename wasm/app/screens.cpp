@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/order.hpp"
 #include "engine/facts/journal.hpp"
 #include "engine/views/status_view.hpp"
 
@@ -19,7 +20,7 @@ using Inside = AppState::Inside;
     LogPage page;
     for (const auto& [id, aircraft] : in.fleet)
         page.choices.push_back(views::make_log_view(aircraft));
-    std::sort(page.choices.begin(), page.choices.end(), [](const auto& left, const auto& right) {
+    base::sort_stably(page.choices, [](const auto& left, const auto& right) {
         return left.registration < right.registration;
     });
     return page;

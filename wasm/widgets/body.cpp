@@ -13,8 +13,8 @@ Rect column_in(const Ui& ui, const Rect& area) {
 void page_body(Ui& ui,
                const Rect& area,
                const BodySpec& spec,
-               const std::function<void()>& draw,
-               const std::function<void()>& foot) {
+               base::FunctionRef<void()> draw,
+               base::FunctionRef<void()> foot) {
     const bool fixed = spec.foot_height > 0 && !ui.frame().low();
     const float foot_space = fixed ? spec.foot_height + 2 * space::middle : 0;
     const Rect scrolled{area.left, area.top, area.right, area.bottom - foot_space};
@@ -36,7 +36,7 @@ void page_body(Ui& ui,
     ui.inside({column.left, scrolled.bottom + space::middle, right, area.bottom}, foot);
 }
 
-void page_body(Ui& ui, const Rect& area, const BodySpec& spec, const std::function<void()>& draw) {
+void page_body(Ui& ui, const Rect& area, const BodySpec& spec, base::FunctionRef<void()> draw) {
     page_body(ui, area, spec, draw, [] {});
 }
 

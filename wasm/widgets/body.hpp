@@ -4,8 +4,9 @@
 
 #include "wasm/widgets/ui.hpp"
 
-#include <functional>
 #include <string>
+
+#include "engine/base/function_ref.hpp"
 
 namespace twoclocks::canvas {
 
@@ -21,10 +22,10 @@ struct BodySpec {
 void page_body(Ui& ui,
                const Rect& area,
                const BodySpec& spec,
-               const std::function<void()>& draw,
-               const std::function<void()>& foot);
+               base::FunctionRef<void()> draw,
+               base::FunctionRef<void()> foot);
 
 /// The same without anything fixed below.
-void page_body(Ui& ui, const Rect& area, const BodySpec& spec, const std::function<void()>& draw);
+void page_body(Ui& ui, const Rect& area, const BodySpec& spec, base::FunctionRef<void()> draw);
 
 }  // namespace twoclocks::canvas

@@ -4,10 +4,11 @@
 #include "wasm/screen.hpp"
 #include "wasm/widgets/ui.hpp"
 
-#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
+
+#include "engine/base/function_ref.hpp"
 
 namespace twoclocks::canvas {
 
@@ -37,7 +38,7 @@ struct NoticePress {
                                        const Rect& area);
 
 /// A sheet from below over the whole page; `draw` fills it. True when Close was pressed.
-[[nodiscard]] bool sheet(Ui& ui, const std::string& title, const std::function<void()>& draw);
+[[nodiscard]] bool sheet(Ui& ui, const std::string& title, base::FunctionRef<void()> draw);
 
 /// An arrow back, drawn in a finger's size.
 void back_arrow(Pen& pen, const Rect& box, Tone tone);

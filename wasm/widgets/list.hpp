@@ -6,8 +6,9 @@
 
 #include <algorithm>
 #include <cstdint>
-#include <functional>
 #include <string>
+
+#include "engine/base/function_ref.hpp"
 
 namespace twoclocks::canvas {
 
@@ -35,10 +36,11 @@ struct ListItem {
 /// What stands under an item: a card, and the mark of a finger.
 void list_item_ground(Ui& ui, const ListItem& item, std::string_view id, const Rect& box);
 
+/// Made where it is passed: it refers to what draws.
 struct ListRows {
-    std::function<float(std::int32_t index, float width)> height;
+    base::FunctionRef<float(std::int32_t index, float width)> height;
     /// Draws one item into its box and adds its nodes.
-    std::function<void(const ListItem& item, const Rect& box)> draw;
+    base::FunctionRef<void(const ListItem& item, const Rect& box)> draw;
 };
 
 void windowed_list(Ui& ui, const ListSpec& spec, const ListRows& rows);

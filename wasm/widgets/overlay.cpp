@@ -155,7 +155,7 @@ float sheet_head(Ui& ui, const Rect& box, const std::string& title, bool& presse
 
 }  // namespace
 
-bool sheet(Ui& ui, const std::string& title, const std::function<void()>& draw) {
+bool sheet(Ui& ui, const std::string& title, base::FunctionRef<void()> draw) {
     const PageFrame& frame = ui.frame();
     ui.pen().fill(frame.whole, Tone::scrim);
     ui.set_layer(1);

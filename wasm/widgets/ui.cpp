@@ -50,7 +50,7 @@ Rect Ui::take(float height) {
     return box;
 }
 
-float Ui::inside(const Rect& box, const std::function<void()>& draw) {
+float Ui::inside(const Rect& box, base::FunctionRef<void()> draw) {
     const Column before = column_;
     column_ = {box.left, box.width(), box.top};
     draw();
@@ -61,8 +61,8 @@ float Ui::inside(const Rect& box, const std::function<void()>& draw) {
 
 void Ui::side_by_side(float share,
                       float between,
-                      const std::function<void()>& left,
-                      const std::function<void()>& right) {
+                      base::FunctionRef<void()> left,
+                      base::FunctionRef<void()> right) {
     const Column whole = column_;
     const float first = (whole.width - between) * share;
     const Rect at_left{whole.left, whole.y, whole.left + first, whole.y};
@@ -123,7 +123,7 @@ void Ui::set_layer(std::int32_t layer) {
     scene_->set_layer(layer);
 }
 
-void Ui::scroll(const std::string& key, const Rect& box, const std::function<void()>& draw) {
+void Ui::scroll(const std::string& key, const Rect& box, base::FunctionRef<void()> draw) {
     const float offset = memory_->offsets[key];
     push_clip(box);
     const Column before = column_;
@@ -142,7 +142,7 @@ void Ui::scroll(const std::string& key, const Rect& box, const std::function<voi
     pen_->fill({box.right - 5, top, box.right - 2, top + thumb}, Tone::line, 1.5F);
 }
 
-void card(Ui& ui, const std::function<void()>& draw) {
+void card(Ui& ui, base::FunctionRef<void()> draw) {
     const Column before = ui.column();
     ImDrawList* list = ImGui::GetWindowDrawList();
     ImDrawListSplitter splitter;

@@ -6,13 +6,13 @@
 #include "wasm/platform/scene.hpp"
 #include "wasm/widgets/pen.hpp"
 
-#include <functional>
 #include <map>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "engine/base/function_ref.hpp"
 #include "engine/base/region.hpp"
 
 namespace twoclocks::canvas {
@@ -117,12 +117,12 @@ class Ui {
     /// The next `height` of the column, which is taken.
     Rect take(float height);
     /// Draws in a column of its own inside `box`, then restores; returns the bottom reached.
-    float inside(const Rect& box, const std::function<void()>& draw);
+    float inside(const Rect& box, base::FunctionRef<void()> draw);
     /// Two columns side by side; goes on below the longer.
     void side_by_side(float share,
                       float between,
-                      const std::function<void()>& left,
-                      const std::function<void()>& right);
+                      base::FunctionRef<void()> left,
+                      base::FunctionRef<void()> right);
 
     // Nodes.
     std::int32_t node(Node node);
@@ -138,7 +138,7 @@ class Ui {
     void pop_clip();
 
     /// A region that scrolls: `draw` fills the column from its top.
-    void scroll(const std::string& key, const Rect& box, const std::function<void()>& draw);
+    void scroll(const std::string& key, const Rect& box, base::FunctionRef<void()> draw);
 
     [[nodiscard]] std::int32_t layer() const { return layer_; }
 
@@ -162,6 +162,6 @@ class Ui {
 [[nodiscard]] Rect grown(const Rect& box, float by);
 
 /// Draws a card behind whatever `draw` puts into it.
-void card(Ui& ui, const std::function<void()>& draw);
+void card(Ui& ui, base::FunctionRef<void()> draw);
 
 }  // namespace twoclocks::canvas

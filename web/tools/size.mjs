@@ -94,22 +94,46 @@ function roomOf(name) {
   return 'C and C++ libraries';
 }
 
-/** Symbol map of Emscripten: a line "number:name" for every function. */
-async function namesOf(path) {
-  const text = await readFile(path, 'utf8');
-  const lines = text.split('\n').map((line) => /^(\d+):(.*)$/.exec(line));
-  return new Map(lines.filter((line) => line).map(([, index, name]) => [Number(index), name]));
+/** The part of the name section that names functions: which function has which name. */
+function functionNames(bytes, start, end) {
+  const names = new Map();
+  const text = (at, length) => new TextDecoder().decode(bytes.subarray(at, at + length));
+  for (let at = start; at < end; ) {
+    const part = bytes[at];
+    const [size, from] = number(bytes, at + 1);
+    at = from + size;
+    if (part !== 1) continue;
+    let [count, place] = number(bytes, from);
+    for (; count > 0; count -= 1) {
+      const [index, after] = number(bytes, place);
+      const [length, name] = number(bytes, after);
+      names.set(index, text(name, length));
+      place = name + length;
+    }
+  }
+  return names;
+}
+
+/** Names of the functions of a module, from its section of that name. */
+function namesIn(bytes) {
+  for (const { id, start, end } of sections(bytes)) {
+    if (id !== 0) continue;
+    const [length, from] = number(bytes, start);
+    if (Buffer.from(bytes.subarray(from, from + length)).toString() === 'name')
+      return functionNames(bytes, from + length, end);
+  }
+  throw new Error('app.named.wasm has no names: is it linked with --profiling-funcs?');
 }
 
 async function programByRoom() {
-  const bytes = await readFile(join(top, 'build/wasm/app.wasm'));
-  const names = await namesOf(join(top, 'build/wasm/app.js.symbols'));
+  const bytes = await readFile(join(top, 'build/wasm/app.named.wasm'));
+  const names = namesIn(bytes);
   const rooms = new Map();
   const add = (room, part) => rooms.set(room, [...(rooms.get(room) ?? []), part]);
   for (const { index, body } of functionBodies(bytes)) add(roomOf(names.get(index) ?? ''), body);
   for (const { id, start, end } of sections(bytes)) {
     if (id === 11) add('words and tables', bytes.subarray(start, end));
-    else if (id !== 10) add('frame of the module', bytes.subarray(start, end));
+    else if (id !== 10 && id !== 0) add('frame of the module', bytes.subarray(start, end));
   }
   return [...rooms].map(([room, parts]) => {
     const raw = Buffer.concat(parts);
