@@ -235,6 +235,23 @@ TEST_CASE("a permit is recorded with its item, and asks for what a permit needs"
     CHECK(said(hangar.due("Overhaul").hours_left->text) == "1,200.0 h");
 }
 
+TEST_CASE("the last day of a permit is called so when it is corrected", "[app][limits]") {
+    Hangar hangar;
+    hangar.open(FormKind::permit, hangar.overhaul);
+    hangar.type("issuer", "The authority");
+    hangar.type("until", "2026-12-01");
+    const base::Word asked = hangar.field("until").label.word;
+    hangar.send();
+    const std::vector<facts::Fact> all = hangar.records();
+    const auto permit = std::find_if(all.begin(), all.end(), [](const facts::Fact& fact) {
+        return std::holds_alternative<facts::Permit>(fact.body.fields);
+    });
+    REQUIRE(permit != all.end());
+    hangar.open(FormKind::correct, permit->id);
+    CHECK(hangar.field("until").label.word == asked);
+    CHECK(hangar.field("until").text == "2026-12-01");
+}
+
 TEST_CASE("an item gets another name, and keeps its limit", "[app][limits]") {
     Hangar hangar;
     hangar.open(FormKind::rename_item, hangar.overhaul);

@@ -32,7 +32,7 @@ constexpr std::string_view not_asked = "invented";
 /// Walks the fields of a record and lays one out for each that a person can type.
 class FieldMaker final : public facts::FieldTeller {
   public:
-    explicit FieldMaker(Form& form) : form_(form) {}
+    FieldMaker(Form& form, bool is_permit) : form_(form), is_permit_(is_permit) {}
 
     void needed_text(std::string_view key, const std::string& text) override {
         add(key, kind_of(key), text, Need::needed);
@@ -103,10 +103,14 @@ class FieldMaker final : public facts::FieldTeller {
     void add(std::string_view key, FieldKind kind, std::string text, Need need) {
         // The reason of the record itself must not collide with the reason of its correction.
         const std::string id = key == "why" ? std::string{"own_why"} : std::string{key};
-        form_.fields.push_back(make_field(id, label_of(key), kind, std::move(text), need));
+        // The last day of a permit, where a spell out of service has its first day back.
+        const bool is_last_day = key == "until" && is_permit_;
+        const Word label = is_last_day ? Word::field_permit_until : label_of(key);
+        form_.fields.push_back(make_field(id, label, kind, std::move(text), need));
     }
 
     Form& form_;
+    bool is_permit_;
 };
 
 /// Walks the fields again and takes what the person left in each. A time that was not touched
@@ -210,7 +214,7 @@ void make_correct(Form& form, const FormContext& context) {
         add_usual_fields(form, *limit);
         add_rare_fields(form, *limit);
     } else {
-        FieldMaker maker{form};
+        FieldMaker maker{form, std::holds_alternative<facts::Permit>(body.fields)};
         facts::visit_fields(maker, body.fields);
     }
     form.fields.push_back(
