@@ -4,6 +4,7 @@
 import { writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { aGearboxMoves } from './stories/a_gearbox_moves.mjs';
 import { boundByCalendar } from './stories/bound_by_calendar.mjs';
 import { boundByHours } from './stories/bound_by_hours.mjs';
 import { parkedForAWinter } from './stories/parked_for_a_winter.mjs';
@@ -22,6 +23,7 @@ const stories = {
   bound_by_hours: boundByHours(),
   bound_by_calendar: boundByCalendar(),
   parked_for_a_winter: parkedForAWinter(),
+  a_gearbox_moves: aGearboxMoves(),
 };
 for (const [name, book] of Object.entries(stories)) {
   writeFileSync(join(here, `${name}.jsonl`), print(book.lines));

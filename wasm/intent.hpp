@@ -38,7 +38,15 @@ enum class FormKind : std::uint8_t {
     event,
     sign_event,
     wear_limit,
-    measure_wear
+    measure_wear,
+    storage,
+    return_to_service,
+    meter_adjusted,
+    flown_as,
+    hours_factor,
+    directive,
+    decide,
+    means
 };
 
 /// Text sizes a person can choose, per cent of the usual, smallest first.
@@ -75,6 +83,10 @@ struct OpenStatus {
 struct OpenChecks {
     base::Id aircraft;
 };
+
+struct OpenReturn {
+    base::Id aircraft;
+};  // what is due before the next flight of a stored one
 
 struct OpenParts {
     base::Id aircraft;
@@ -194,6 +206,7 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::OpenHistory,
                             intent::OpenChecks,
                             intent::OpenStatus,
+                            intent::OpenReturn,
                             intent::OpenParts,
                             intent::OpenPart,
                             intent::OpenFiles,

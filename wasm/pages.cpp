@@ -49,6 +49,9 @@ Message title_of(const Page& page) {
             [](const views::StatusView& view) {
                 return Message{Word::title_status_of, {base::text_arg(view.registration)}};
             },
+            [](const ReturnPage& back) {
+                return Message{Word::title_on_return, {base::text_arg(back.view.registration)}};
+            },
             [](const PartsPage& parts) {
                 const std::string& registration = parts.view.registration;
                 if (registration.empty()) return Message{Word::title_parts, {}};
@@ -81,6 +84,7 @@ float width_of(const Page& page, float whole) {
               [](const views::HistoryView&) { return page::column_most; },
               [](const ChecksPage&) { return page::column_most; },
               [](const views::StatusView&) { return page::column_most; },
+              [](const ReturnPage&) { return page::column_most; },
               [](const PartsPage&) { return page::column_most; },
               [&](const PartPage&) { return roomy ? page::spread_most : page::column_most; },
               [](const SpecimenPage&) { return page::column_most; },
@@ -108,6 +112,7 @@ Answer draw_page(Ui& ui, const Rect& area, const Page& page, ListPane pane) {
               [&](const RecordSheet& view) { return record_panel(ui, area, view); },
               [&](const ChecksPage& view) { return checks_panel(ui, area, view); },
               [&](const views::StatusView& view) { return status_panel(ui, area, view); },
+              [&](const ReturnPage& view) { return return_panel(ui, area, view); },
               [&](const PartsPage& view) { return parts_panel(ui, area, view); },
               [&](const PartPage& view) { return part_panel(ui, area, view); },
               [&](const SpecimenPage& view) { return specimen_panel(ui, area, view); },

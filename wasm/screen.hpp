@@ -10,9 +10,9 @@
 #include <vector>
 
 #include "engine/base/region.hpp"
-#include "engine/views/status.hpp"
 #include "engine/views/part_list_view.hpp"
 #include "engine/views/part_views.hpp"
+#include "engine/views/status.hpp"
 #include "engine/views/views.hpp"
 
 namespace twoclocks::canvas {
@@ -136,6 +136,12 @@ struct ChecksPage {
     std::string toggle;             // the field whose list opens and closes them
 };
 
+/// What is due before the next flight if it comes back on the day in the field.
+struct ReturnPage {
+    views::ReturnView view;
+    std::vector<FieldView> fields;
+};
+
 /// Parts of one aircraft or of all the record, and what was asked of the list.
 struct PartsPage {
     views::PartListView view;
@@ -186,6 +192,7 @@ using Page = std::variant<WelcomePage,
                           SpecimenPage,
                           ChecksPage,
                           views::StatusView,
+                          ReturnPage,
                           PartsPage,
                           PartPage,
                           NothingChosenPage>;

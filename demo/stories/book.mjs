@@ -65,7 +65,7 @@ const seasons = {
 };
 
 /** Total time on a day, from what was flown by then. */
-function totalOn(state, on) {
+export function totalOn(state, on) {
   return state.log.filter((one) => one.on <= on).at(-1)?.total ?? state.log[0].total;
 }
 

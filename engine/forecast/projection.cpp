@@ -88,7 +88,9 @@ constexpr Date latest_day{84'005};  // 2199-12-31
         if (out.known) out.early = out.likely = out.late = today;
         return out;
     }
-    out.early = day_at(rate.greatest, clock, state, false, today);
+    // The earliest is when all of it is of the kind that used the limit the most.
+    const double fastest = rate.greatest * clock.most_thousandths / 1000.0;
+    out.early = day_at(fastest, clock, state, false, today);
     out.likely = day_at(rate.likely, clock, state, true, today);
     out.late = day_at(rate.least, clock, state, true, today);
     return out;
@@ -151,7 +153,7 @@ Projection project(const ItemDue& item,
                    const UsageRate& rate,
                    Date today) {
     Projection out;
-    out.known = item.complied;
+    out.known = item.complied || item.asleep;
     bool all_known = true;
     for (const auto* clocks : {&item.clocks, &item.caps}) {
         const bool is_later = item.combine == facts::Combine::later && clocks == &item.clocks;
@@ -174,7 +176,7 @@ std::optional<FirstStop> first_stop(const std::vector<ItemDue>& items,
                                     Date today) {
     std::optional<FirstStop> out;
     for (std::size_t place = 0; place < items.size(); ++place) {
-        if (!items[place].mandatory()) continue;
+        if (!items[place].mandatory() || items[place].is_stored) continue;
         const Projection one = project(items[place], state, rate, today);
         if (!one.known || !one.likely) continue;
         if (out && *out->projection.likely <= *one.likely) continue;

@@ -45,6 +45,8 @@ Bearer bearer_of(const timeline::AircraftState& state) {
     out.starts = state.starts;
     out.born.manufactured = state.manufactured;
     out.is_asked_about = !state.questions.empty();
+    out.storage = state.storage;
+    out.use = state.use;
     return out;
 }
 

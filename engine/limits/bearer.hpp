@@ -50,6 +50,8 @@ struct Bearer {
     bool history_unknown{false};            // of a part, as its papers say
     base::FlightTime recorded;              // hours that a part gained on its hosts here
     std::optional<base::Date> recorded_on;  // and the day they do
+    timeline::StorageState storage{};       // of an aircraft
+    timeline::UseState use{};               // of an aircraft
 };
 
 /// An aircraft as a bearer of limits: total time, its counts, its manufacture.

@@ -39,8 +39,11 @@ struct Step {
     return out;
 }
 
+/// A directive repeats from each compliance, whatever its tolerance says.
 [[nodiscard]] Rule rule_of(const LimitSet& limit, facts::ItemRole role) {
-    return {limit.tolerance.carry_over == facts::CarryOver::from_due, overfly_of(limit, role)};
+    const bool from_due = limit.tolerance.carry_over == facts::CarryOver::from_due &&
+                          limit.limit_class != facts::LimitClass::directive;
+    return {from_due, overfly_of(limit, role)};
 }
 
 /// Where work done at a point counts from, when it was due at another after some interval.
@@ -160,6 +163,24 @@ std::optional<DayFrom> day_from(const Bearer& bearer, const ItemState& item) {
         interval = part(repeat_of(limit), Clock::calendar);
     }
     return DayFrom{*from, done, last.carried};
+}
+
+Date day_in_dispute(Date anchor, const ItemState& item) {
+    for (const timeline::DisputedWork& work : item.disputed_works)
+        anchor = std::min(anchor, work.on);
+    return anchor;
+}
+
+std::optional<FlightTime> hours_in_dispute(FlightTime from,
+                                           const ItemState& item,
+                                           const std::optional<Date>& since) {
+    for (const timeline::DisputedWork& work : item.disputed_works) {
+        const bool is_later = since && work.on >= *since;
+        if (!work.total && !is_later && !since) return std::nullopt;
+        // Work of before is not what an interval counts from.
+        if (work.total && (is_later || !since)) from = std::min(from, *work.total);
+    }
+    return from;
 }
 
 bool in_doubt(const Bearer& bearer, const ItemState& item) {

@@ -53,6 +53,14 @@ struct DayFrom {
 [[nodiscard]] std::optional<DayFrom> day_from(const Bearer& bearer,
                                               const timeline::ItemState& item);
 
+/// What an interval counts from, where work in dispute may be what it counts from instead: no
+/// later than any version of it. Of hours, versions from the day `since` on, or all where that is
+/// missing; nothing where such a version gives no total.
+/// Units: days, seconds. Errors: none. Source: our choice, the safer of what an answer may leave.
+[[nodiscard]] base::Date day_in_dispute(base::Date anchor, const timeline::ItemState& item);
+[[nodiscard]] std::optional<base::FlightTime> hours_in_dispute(
+    base::FlightTime from, const timeline::ItemState& item, const std::optional<base::Date>& since);
+
 /// True when records disagree about what an item counts from.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] bool in_doubt(const Bearer& bearer, const timeline::ItemState& item);

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/limits/hours_factor.hpp"
+
 namespace twoclocks::limits {
 namespace {
 
@@ -33,7 +35,7 @@ void start_calendar(ClockDue& out, const Bearer& bearer, const ItemState& item) 
     const AnchorDay anchor = anchor_day(bearer, *item.limit);
     out.known = anchor.on.has_value();
     if (!out.known) return;
-    out.anchor_on = *anchor.on;
+    out.anchor_on = day_in_dispute(*anchor.on, item);
     out.counts_from = anchor.is_assumed ? CountsFrom::assumed : CountsFrom::anchor;
     out.anchor_fact = item.limit->anchor_on ? item.limit_fact : bearer.id;
     out.anchor = anchor.anchor;
@@ -73,8 +75,9 @@ void end_calendar(ClockDue& out, const Bearer& bearer, Date today) {
     const bool is_overhaul = bearer.is_part && item.role == facts::ItemRole::overhaul;
     if (is_overhaul && bearer.is_asked_about && !bearer.since_overhaul) return std::nullopt;
     if (bearer.is_part && item.work_disputed) return std::nullopt;
-    if (is_overhaul && item.limit->anchor_total) return least_anchor(item);
-    return item.limit->anchor_total;
+    const std::optional<FlightTime> anchor =
+        is_overhaul && item.limit->anchor_total ? least_anchor(item) : item.limit->anchor_total;
+    return anchor ? hours_in_dispute(*anchor, item, item.limit->anchor_on) : anchor;
 }
 
 /// Where the hours of an item count from, into its clock. An anchor above the total cannot be: it
@@ -87,6 +90,8 @@ void start_hours(ClockDue& out, const Bearer& bearer, const ItemState& item) {
         out.estimated = renewal(item, Clock::hours)->total_estimated;
         const bool can_be = total && from->done <= *total;
         out.anchor_total = can_be || !total ? from->from : std::min(from->from, *total);
+        out.anchor_total = hours_in_dispute(out.anchor_total, item, renewal(item, Clock::hours)->on)
+                               .value_or(out.anchor_total);
         out.done_total = from->done;
         out.past_at_work = from->past;
         out.carried = from->carried;
@@ -197,9 +202,13 @@ ClockDue hours_clock(const Bearer& bearer, const ItemState& item, FlightTime int
     }
     out.known = counted.hours.has_value();
     if (!out.known) return out;
-    out.due_total = out.anchor_total + out.limit_hours;
-    out.used = *counted.hours - out.anchor_total;
+    const FlightTime flown = *counted.hours - out.anchor_total;
+    const std::vector<FactorTerm> terms = factor_terms(bearer, item, flown);
+    out.extra = extra_hours(terms);
+    if (!terms.empty()) out.most_thousandths = terms.front().thousandths;
+    out.used = flown + out.extra;
     out.left = out.limit_hours - out.used;
+    out.due_total = *counted.hours + out.left;
     out.tolerance = tolerance_hours(*item.limit, interval);
     out.overfly = overfly_of(*item.limit, item.role);
     return out;

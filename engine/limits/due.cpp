@@ -5,6 +5,7 @@
 
 #include "engine/facts/interval.hpp"
 #include "engine/limits/clock_due.hpp"
+#include "engine/limits/directive_due.hpp"
 
 namespace twoclocks::limits {
 namespace {
@@ -74,33 +75,87 @@ using timeline::ItemState;
     return clock;
 }
 
+/// What storage says of the calendar of an item, beside its interval.
+void put_storage(ItemDue& due, const CountedItem& counted, Date today) {
+    for (ClockDue& clock : due.clocks) {
+        if (clock.clock != Clock::calendar) continue;
+        clock.by_storage = counted.by_storage;
+        const bool by_storage =
+            counted.by_storage == ByStorage::began && clock.counts_from == CountsFrom::anchor;
+        if (by_storage) clock.anchor_fact = counted.fact;
+    }
+    if (!counted.due_on) return;
+    due.combine = facts::Combine::sooner;
+    ClockDue by;
+    by.clock = Clock::calendar;
+    by.by_storage = counted.by_storage;
+    by.counts_from = CountsFrom::anchor;
+    by.known = true;
+    by.anchor_fact = counted.fact;
+    by.anchor_on = counted.began;
+    by.due_on = *counted.due_on;
+    by.days_left = base::days_between(today, by.due_on);
+    const auto same = std::find_if(due.clocks.begin(), due.clocks.end(), [](const auto& clock) {
+        return clock.clock == Clock::calendar;
+    });
+    if (same == due.clocks.end()) {
+        due.clocks.push_back(by);
+    } else if (!same->known || by.due_on < same->due_on) {
+        by.anchor_on = same->known ? same->anchor_on : by.due_on;
+        *same = by;
+    }
+}
+
+/// A check on return is due by a day, whatever its interval.
+[[nodiscard]] bool is_on_return(const CountedItem& counted) {
+    return counted.by_storage == ByStorage::stored || counted.by_storage == ByStorage::back;
+}
+
+void count(ItemDue& due, const Bearer& bearer, const ItemState& item, Date today) {
+    due.combine = combine_of(bearer, item);
+    due.clocks = clocks_of(bearer, item, interval_now(bearer, item), today);
+    due.complied = due.once && due.clocks.empty();
+    if (!due.complied) due.caps = clocks_of(bearer, item, item.limit->cap, today);
+    for (ClockDue& cap : due.caps)
+        cap = as_cap(cap);
+}
+
 [[nodiscard]] std::vector<ItemDue> due_of(const Bearer& bearer,
                                           const std::vector<ItemState>& items,
                                           Date today) {
     std::vector<ItemDue> out;
     for (const ItemState& item : items) {
-        ItemDue& due = out.emplace_back();
-        due.item = item.id;
-        due.name = item.name;
-        due.role = item.role;
-        if (!item.limit) continue;
-        due.limit_class = item.limit->limit_class;
-        due.source = item.limit->source;
-        due.revision = item.limit->revision;
-        due.limit_fact = item.limit_fact;
-        due.combine = combine_of(bearer, item);
-        due.once = item.limit->once;
-        due.tolerance_source = item.limit->tolerance.source;
-        due.clocks = clocks_of(bearer, item, interval_now(bearer, item), today);
-        due.complied = due.once && due.clocks.empty();
-        if (!due.complied) due.caps = clocks_of(bearer, item, item.limit->cap, today);
-        for (ClockDue& cap : due.caps)
-            cap = as_cap(cap);
+        out.push_back(item.directive ? directive_due(bearer, item, today)
+                                     : plain_due(bearer, item, today));
     }
     return out;
 }
 
 }  // namespace
+
+ItemDue plain_due(const Bearer& bearer, const ItemState& item, Date today) {
+    ItemDue due;
+    due.item = item.id;
+    due.name = item.name;
+    due.role = item.role;
+    if (!item.limit) return due;
+    due.limit_class = item.limit->limit_class;
+    due.source = item.limit->source;
+    due.revision = item.limit->revision;
+    due.limit_fact = item.limit_fact;
+    due.once = item.limit->once;
+    due.tolerance_source = item.limit->tolerance.source;
+    due.in_force = item.limit->in_force.value_or(facts::InForce::always);
+    const CountedItem counted = counted_item(bearer, item, today);
+    due.asleep = counted.asleep;
+    due.may_be_stored = counted.may_be_stored;
+    due.is_stored = counted.is_stored;
+    if (due.asleep) return due;
+    if (!is_on_return(counted))
+        count(due, bearer, counted.changed ? *counted.changed : item, today);
+    put_storage(due, counted, today);
+    return due;
+}
 
 std::vector<ItemDue> due_items(const timeline::AircraftState& state, Date today) {
     return due_of(bearer_of(state), state.items, today);

@@ -12,6 +12,8 @@
 #include <vector>
 
 #include "engine/limits/carry.hpp"
+#include "engine/limits/directive_standing.hpp"
+#include "engine/limits/in_force.hpp"
 
 namespace twoclocks::limits {
 
@@ -56,6 +58,9 @@ struct ClockDue {
     bool no_life_left{false};               // nobody knows the life of the part
     facts::Anchor anchor{facts::Anchor::unknown};  // calendar: the day of the part it counts from
     bool from_rebuild{false};                      // calendar: which was the maker's rebuild
+    base::FlightTime extra;                        // hours: of `used`, more than was flown
+    std::int32_t most_thousandths{1000};           // hours: an hour flown used so many at most
+    ByStorage by_storage{ByStorage::none};         // calendar: what storage has to do with it
 
     /// True when the clock is past its limit.
     /// Units: none. Errors: none. Source: our choice; see the head of this file for the calendar.
@@ -86,6 +91,11 @@ struct ItemDue {
     bool complied{false};        // once, and done: nothing is left to do
     std::string tolerance_source;
     OnPart part{};
+    facts::InForce in_force{facts::InForce::always};  // as the limit in force says
+    bool asleep{false};         // it counts in storage or after it, and asks for nothing now
+    bool may_be_stored{false};  // a check in storage, or one that records disagree about
+    bool is_stored{false};      // nobody disputes it: it stops no flight, it is due where it stands
+    std::optional<DirectiveDue> directive{};  // where it rests on one, or one names it
 
     /// True when the item is past its limit: any of its clocks, or all that are known where the
     /// later counts, or any cap. A clock that is not known extends nothing.

@@ -36,6 +36,7 @@ using base::FlightTime;
 
 void fold_spell(const Record& record, const facts::OutOfService& spell, AircraftState& state) {
     Spell out{record.in_use.on, spell.until, spell.why, record.root};
+    out.stored = spell.stored && !record.open;
     std::optional<Date> open_from;
     for (const Head& head : record.heads) {
         const auto* one =

@@ -1,6 +1,7 @@
 #include "engine/timeline/entry.hpp"
 
 #include "engine/base/message_args.hpp"
+#include "engine/timeline/meter_adjust.hpp"
 
 namespace twoclocks::timeline {
 namespace {
@@ -16,16 +17,21 @@ using base::Trouble;
     return problem;
 }
 
-[[nodiscard]] bool too_fast(const UsagePoint& from, const UsagePoint& to) {
+[[nodiscard]] bool too_fast(const UsagePoint& from,
+                            const UsagePoint& to,
+                            const std::vector<MeterState>& meters) {
     constexpr std::int64_t seconds_per_day = 24 * base::seconds_per_hour;
     const std::int64_t days = base::days_between(from.on, to.on) + 1;
-    return (to.total - from.total).seconds > days * seconds_per_day;
+    // Hours of their own day may have come after what else is recorded of it.
+    const Date since = from.on == to.on ? base::add_days(from.on, -1) : from.on;
+    const FlightTime at_once = uncounted_by(meters, to.on) - uncounted_by(meters, since);
+    return (to.total - from.total - at_once).seconds > days * seconds_per_day;
 }
 
 /// How a figure between others is refused: in the figures of a meter, or of total time.
 struct Wording {
     const char* field;
-    FlightTime total_less_shown;
+    const MeterState* meter;  // null: total time
     Trouble falls;
     Trouble above_later;
     bool after_its_day;  // what is recorded of the day itself was before it
@@ -34,27 +40,29 @@ struct Wording {
 /// Whether an entry fits between its neighbours. The series never falls, so the last before and
 /// the first after stand for all of it.
 [[nodiscard]] base::Problems refusals(const UsagePoint& entered,
-                                      const UsageSeries& series,
+                                      const AircraftState& state,
                                       const Wording& wording) {
     const UsagePoint* before = nullptr;
     const UsagePoint* after = nullptr;
-    for (const UsagePoint& point : series) {
+    for (const UsagePoint& point : state.usage) {
         const bool earlier =
             point.on < entered.on || (wording.after_its_day && point.on == entered.on);
         if (earlier) before = &point;
         if (point.on > entered.on && after == nullptr) after = &point;
     }
     const auto refuse = [&](Trouble code, const UsagePoint& point) {
-        const FlightTime shown = point.total - wording.total_less_shown;
+        const FlightTime shown = wording.meter == nullptr
+                                     ? point.total
+                                     : shown_at(*wording.meter, point.total, point.on);
         return base::Problems{
             at_field(wording.field, code, {base::hours_used_arg(shown), base::day_arg(point.on)})};
     };
     if (before != nullptr && before->total > entered.total) return refuse(wording.falls, *before);
     if (after != nullptr && after->total < entered.total)
         return refuse(wording.above_later, *after);
-    if (before != nullptr && too_fast(*before, entered))
+    if (before != nullptr && too_fast(*before, entered, state.meters))
         return refuse(Trouble::entry_too_fast, *before);
-    if (after != nullptr && too_fast(entered, *after))
+    if (after != nullptr && too_fast(entered, *after, state.meters))
         return refuse(Trouble::entry_too_fast, *after);
     return {};
 }
@@ -72,23 +80,16 @@ base::Problems check_reading(const AircraftState& state, FlightTime reads, Date 
     if (on < meter->fitted_on) {
         return {at_field("date", Trouble::entry_before_meter, {base::day_arg(meter->fitted_on)})};
     }
-    return refusals({on, reads - meter->reads + meter->total, {}},
-                    state.usage,
-                    {"reads",
-                     meter->total - meter->reads,
-                     Trouble::entry_falls,
-                     Trouble::entry_above_later,
-                     true});
+    return refusals({on, total_of(*meter, reads, on), {}},
+                    state,
+                    {"reads", meter, Trouble::entry_falls, Trouble::entry_above_later, true});
 }
 
 base::Problems check_total(const AircraftState& state, FlightTime total, Date on) {
-    return refusals({on, total, {}},
-                    state.usage,
-                    {"total",
-                     FlightTime{0},
-                     Trouble::entry_total_falls,
-                     Trouble::entry_total_above_later,
-                     false});
+    return refusals(
+        {on, total, {}},
+        state,
+        {"total", nullptr, Trouble::entry_total_falls, Trouble::entry_total_above_later, false});
 }
 
 }  // namespace twoclocks::timeline

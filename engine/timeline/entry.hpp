@@ -6,8 +6,7 @@
 namespace twoclocks::timeline {
 
 /// Problems of a new reading of the meter in use. A falling meter is refused: if the meter was
-/// changed,
-/// that is a record of its own.
+/// changed, rolled over or was dead, that is a record of its own, and then the reading is right.
 /// Units: hours as the meter shows them. Range: not before the meter, not after today, not more
 /// than
 /// 24 hours a day since the reading before or until the one after.

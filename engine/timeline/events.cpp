@@ -40,24 +40,6 @@ void add_new(std::vector<Id>& ids, Id id) {
            std::holds_alternative<facts::PartRemoved>(fields);
 }
 
-/// Parts that were ever on a host, as far as any version says, by way of any others.
-[[nodiscard]] std::set<Id> ever_aboard(const Journal& journal, Id host) {
-    std::set<Id> out;
-    std::vector<Id> left{host};
-    while (!left.empty()) {
-        const Id one = left.back();
-        left.pop_back();
-        for (const Fact* fact : journal.about(one)) {
-            const Body& body = told_by(*fact);
-            const bool is_here = moves_a_part(body.fields) && body.about.size() > 1 &&
-                                 body.about[1] == one && body.about.front() != host;
-            if (is_here && out.insert(body.about.front()).second)
-                left.push_back(body.about.front());
-        }
-    }
-    return out;
-}
-
 [[nodiscard]] bool ever_happened(const Journal& journal, Id subject) {
     const std::vector<const Fact*> facts = journal.about(subject);
     return std::any_of(facts.begin(), facts.end(), [](const Fact* fact) {
@@ -220,6 +202,23 @@ class Events {
 };
 
 }  // namespace
+
+std::set<Id> ever_aboard(const Journal& journal, Id host) {
+    std::set<Id> out;
+    std::vector<Id> left{host};
+    while (!left.empty()) {
+        const Id one = left.back();
+        left.pop_back();
+        for (const Fact* fact : journal.about(one)) {
+            const Body& body = told_by(*fact);
+            const bool is_here = moves_a_part(body.fields) && body.about.size() > 1 &&
+                                 body.about[1] == one && body.about.front() != host;
+            if (is_here && out.insert(body.about.front()).second)
+                left.push_back(body.about.front());
+        }
+    }
+    return out;
+}
 
 std::vector<Id> may_be_aboard(const Journal& journal, Id part, Date today) {
     std::set<Id> out;

@@ -13,6 +13,8 @@
 //   not been done.
 #pragma once
 
+#include <set>
+
 #include "engine/timeline/parts.hpp"
 
 namespace twoclocks::timeline {
@@ -43,6 +45,10 @@ namespace twoclocks::timeline {
 [[nodiscard]] std::vector<base::Id> may_be_aboard(const facts::Journal& journal,
                                                   base::Id part,
                                                   base::Date today);
+
+/// Parts that were ever on a host, as far as any version says, by way of any others.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] std::set<base::Id> ever_aboard(const facts::Journal& journal, base::Id host);
 
 /// Hangs the events that stop an aircraft on its state, and mentions those dated ahead.
 /// Units: none. Errors: none. Source: as above.

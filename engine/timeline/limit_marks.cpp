@@ -25,8 +25,9 @@ void mark_disputed(const Record& record, base::Id overhauled, std::vector<ItemSt
         if (const auto* work = std::get_if<facts::WorkDone>(&head.body->fields)) {
             for (const facts::Renewal& renewal : work->renews) {
                 for (ItemState& item : items) {
-                    if (is_renewed_by(renewal, item, overhauled))
-                        item.disputed = item.work_disputed = true;
+                    if (!is_renewed_by(renewal, item, overhauled)) continue;
+                    item.disputed = item.work_disputed = true;
+                    item.disputed_works.push_back({head.body->on, work->total});
                 }
             }
         }

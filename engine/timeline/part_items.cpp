@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/timeline/directives.hpp"
 #include "engine/timeline/items.hpp"
 #include "engine/timeline/limit_marks.hpp"
 #include "engine/timeline/wear.hpp"
@@ -140,6 +141,7 @@ void fold_part_items(const std::vector<Record>& records,
     fold_wear(records, today, part.items);
     fold_works(records, works, part);
     start_again(records, part);
+    fold_directives(records, today, part);
 }
 
 }  // namespace twoclocks::timeline

@@ -70,6 +70,8 @@ void join_settings(facts::LimitSet& into, const facts::LimitSet& other) {
     into.once = into.once && other.once;
     into.cap = lesser(into.cap, other.cap);
     into.days = least(into.days, other.days);
+    const facts::InForce mine = into.in_force.value_or(facts::InForce::always);
+    if (mine != other.in_force.value_or(facts::InForce::always)) into.in_force = std::nullopt;
     join(into.tolerance, other.tolerance);
 }
 
@@ -137,6 +139,21 @@ void join(facts::UsagePlanned& into, const facts::UsagePlanned& other) {
 
 void join(facts::OutOfService& into, const facts::OutOfService& other) {
     into.until = least(into.until, other.until);
+    into.stored = into.stored && other.stored;
+}
+
+void join(facts::MeterAdjusted& into, const facts::MeterAdjusted& other) {
+    into.hours = std::max(into.hours, other.hours);
+    into.reads = std::max(into.reads, other.reads);
+    if (into.reason != other.reason) into.reason = facts::AdjustReason::other;
+}
+
+void join(facts::HoursFactor& into, const facts::HoursFactor& other) {
+    into.factor_thousandths = std::max(into.factor_thousandths, other.factor_thousandths);
+}
+
+void join(facts::FlownAs& into, const facts::FlownAs& other) {
+    into.hours = std::max(into.hours, other.hours);
 }
 
 void join(facts::Permit& into, const facts::Permit& other) {
@@ -189,12 +206,13 @@ void join(facts::PartRebuilt& into, const facts::PartRebuilt& other) {
     into.host_total = least(into.host_total, other.host_total);
 }
 
-/// Earliest is safer where an interval starts here; a parked spell, a permit and a shelf are safer
-/// starting late.
+/// Earliest is safer where an interval starts here; a parked spell, a permit, a shelf and hours
+/// that may have been flown after some work are safer late.
 [[nodiscard]] bool later_start_is_safer(const facts::Fields& fields) {
     return std::holds_alternative<facts::OutOfService>(fields) ||
            std::holds_alternative<facts::Permit>(fields) ||
-           std::holds_alternative<facts::PartRemoved>(fields);
+           std::holds_alternative<facts::PartRemoved>(fields) ||
+           std::holds_alternative<facts::FlownAs>(fields);
 }
 
 /// Kinds that a withdrawal beside them undoes until answered: without them there is less life.

@@ -4,10 +4,13 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/timeline/ahead.hpp"
+#include "engine/timeline/directives.hpp"
 #include "engine/timeline/events.hpp"
+#include "engine/timeline/hours_use.hpp"
 #include "engine/timeline/items.hpp"
 #include "engine/timeline/limit_marks.hpp"
 #include "engine/timeline/question.hpp"
+#include "engine/timeline/storage.hpp"
 #include "engine/timeline/usage.hpp"
 #include "engine/timeline/wear.hpp"
 #include "engine/timeline/work_rules.hpp"
@@ -122,8 +125,11 @@ AircraftState replay(const facts::Journal& journal, base::Id aircraft, Date toda
     }
     fold_limit_marks(records, {}, today, state.items, state.cautions);
     fold_wear(records, today, state.items);
+    fold_directives(journal, records, today, state);
     fold_events(journal, records, today, state);
     fold_spells(sorted, state);
+    fold_storage(records, state);
+    fold_hours_use(records, today, state);
     fold_plan(sorted, today, state);
     fold_work_rules(sorted, today, state);
     return state;

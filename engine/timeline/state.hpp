@@ -17,8 +17,12 @@
 #include <vector>
 
 #include "engine/facts/journal.hpp"
+#include "engine/timeline/directive_state.hpp"
 #include "engine/timeline/event_state.hpp"
+#include "engine/timeline/renewed.hpp"
 #include "engine/timeline/resolve.hpp"
+#include "engine/timeline/storage_state.hpp"
+#include "engine/timeline/use_state.hpp"
 #include "engine/timeline/wear_state.hpp"
 
 namespace twoclocks::timeline {
@@ -33,7 +37,8 @@ struct UsagePoint {
 /// Total time over the life, never falling, sorted by day.
 using UsageSeries = std::vector<UsagePoint>;
 
-/// A meter: when it read `reads`, the aircraft's total was `total`.
+/// A meter: when it read `reads`, the aircraft's total was `total`. What it did not count comes on
+/// top, see meter_adjust.hpp.
 struct MeterState {
     base::Id id;
     std::string name;
@@ -43,25 +48,20 @@ struct MeterState {
     base::FlightTime total;
     std::optional<base::FlightTime> last_reads;
     std::optional<base::Date> last_on;
+    std::vector<MeterAdjustment> adjusted{};  // by day
 };
-
-/// When a clock of an item was last renewed.
-struct Renewed {
-    base::Date on;
-    std::optional<base::FlightTime> total;
-    bool total_estimated{false};
-    std::optional<base::Count> landings;
-    std::optional<base::Count> starts;
-    base::Id fact;
-};
-
-inline constexpr std::size_t clock_count = 4;
 
 /// Leave to fly past a limit, from a day on.
 struct PermitState {
     facts::Permit permit;
     base::Date on;
     base::Id fact;
+};
+
+/// One version of work in dispute.
+struct DisputedWork {
+    base::Date on;
+    std::optional<base::FlightTime> total;
 };
 
 /// An item with its limit in force and its last renewals, one a clock (index: facts::Clock).
@@ -79,6 +79,8 @@ struct ItemState {
     std::vector<PermitState> permits{};             // oldest first
     std::optional<WearState> wear{};                // measured, or limited by wear
     bool work_disputed{false};                      // of `disputed`: whether or when it was done
+    std::optional<DirectiveState> directive{};      // what it rests on, or is superseded by
+    std::vector<DisputedWork> disputed_works{};     // where `work_disputed`
 };
 
 /// Days out of service, `until` not included; no end is not known yet. A spell recorded without an
@@ -89,6 +91,7 @@ struct Spell {
     std::string why;
     base::Id fact;
     std::optional<base::Date> flown_by{};
+    bool stored{false};  // in storage, and nobody disputes it
 };
 
 /// Usage a person stated for the time ahead.
@@ -162,6 +165,8 @@ struct AircraftState {
     std::vector<Caution> cautions;
     std::int32_t unknown_records{0};   // written by a newer version: what is due is not known
     std::vector<EventState> events{};  // that stop it, oldest first
+    StorageState storage{};
+    UseState use{};
 };
 
 /// State of one aircraft on a day.

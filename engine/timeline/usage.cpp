@@ -4,7 +4,9 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/base/order.hpp"
+#include "engine/timeline/meter_adjust.hpp"
 #include "engine/timeline/question.hpp"
+#include "engine/timeline/usage_sample.hpp"
 
 namespace twoclocks::timeline {
 namespace {
@@ -12,16 +14,6 @@ namespace {
 using base::Date;
 using base::FlightTime;
 using base::Trouble;
-
-constexpr std::int64_t seconds_per_day = 24 * base::seconds_per_hour;
-
-/// A total before the series is made to never fall.
-struct Sample {
-    UsagePoint point;
-    const Record* record{nullptr};
-    bool is_reading{false};
-    bool is_certain{true};
-};
 
 [[nodiscard]] const facts::Fact& head_of(const Sample& sample) {
     return *sample.record->heads.front().fact;
@@ -61,9 +53,10 @@ void fold_meters(const std::vector<Record>& records,
 }
 
 void note_last(MeterState& meter, Date on, FlightTime reads) {
-    if (meter.last_on &&
-        (*meter.last_on > on || (*meter.last_on == on && *meter.last_reads > reads)))
-        return;
+    const bool is_after = !meter.last_on || *meter.last_on < on ||
+                          (*meter.last_on == on &&
+                           total_of(meter, *meter.last_reads, on) <= total_of(meter, reads, on));
+    if (!is_after) return;
     meter.last_on = on;
     meter.last_reads = reads;
 }
@@ -98,18 +91,39 @@ void fold_reading(const Record& record,
         state.cautions.push_back({Trouble::reading_ahead, {base::day_arg(body.on)}, record.root});
     }
     note_last(*meter, body.on, reading.reads);
-    const FlightTime total = reading.reads - meter->reads + meter->total;
-    const bool meter_is_open = std::find(open.begin(), open.end(), meter->id) != open.end();
+    const FlightTime total = total_of(*meter, reading.reads, body.on);
+    const bool meter_is_open = std::find(open.begin(), open.end(), meter->id) != open.end() ||
+                               adds_in_dispute(*meter, body.on);
     samples.push_back(
         {{body.on, total, record.root}, &record, true, !record.open && !meter_is_open});
     for (const Head& head : record.heads) {
         const auto* one =
             head.body == nullptr ? nullptr : std::get_if<facts::Reading>(&head.body->fields);
         if (one == nullptr) continue;
-        const FlightTime recorded = one->reads - meter->reads + meter->total;
+        const FlightTime recorded = total_of(*meter, one->reads, head.body->on);
         state.recorded.push_back({head.body->on, recorded, record.root});
         if (record.open)
             versions.push_back({{head.body->on, recorded, record.root}, &record, true, false});
+    }
+}
+
+/// What each meter did not count, from its day on.
+void fold_adjusted(const std::vector<Record>& records,
+                   AircraftState& state,
+                   std::vector<Sample>& samples) {
+    for (MeterState& meter : state.meters) {
+        for (const MeterAdjustment& adjusted : meter.adjusted) {
+            if (adjusted.on < meter.fitted_on) continue;
+            const auto record =
+                std::find_if(records.begin(), records.end(), [&](const Record& one) {
+                    return one.root == adjusted.fact;
+                });
+            const FlightTime total = total_of(meter, adjusted.reads, adjusted.on);
+            samples.push_back(
+                {{adjusted.on, total, adjusted.fact}, &*record, false, !adjusted.disputed});
+            state.recorded.push_back(samples.back().point);
+            note_last(meter, adjusted.on, adjusted.reads);
+        }
     }
 }
 
@@ -168,6 +182,14 @@ void fold_samples(const std::vector<Record>& records,
             fold_reading(record, *reading, today, state, samples, versions, open);
         }
     }
+    fold_adjusted(records, state, samples);
+    for (std::vector<Sample>* const list : {&samples, &versions}) {
+        for (Sample& sample : *list) {
+            sample.uncounted = uncounted_by(state.meters, sample.point.on);
+            sample.uncounted_before =
+                uncounted_by(state.meters, base::add_days(sample.point.on, -1));
+        }
+    }
     base::sort_stably(samples, [](const Sample& left, const Sample& right) {
         if (left.point.on != right.point.on) return left.point.on < right.point.on;
         if (left.point.total != right.point.total) return left.point.total < right.point.total;
@@ -198,11 +220,6 @@ void disagree(QuestionKind kind, const Sample& earlier, const Sample& later, Air
                               later.point.fact});
 }
 
-[[nodiscard]] bool too_fast(const Sample& from, const Sample& to) {
-    const std::int64_t days = base::days_between(from.point.on, to.point.on) + 1;
-    return (to.point.total - from.point.total).seconds > days * seconds_per_day;
-}
-
 /// Makes the series that never falls: the highest total so far stands. A total that falls does not
 /// extend it: it does not show that nothing was flown until its day.
 void fold_series(const std::vector<Sample>& samples, AircraftState& state) {
@@ -217,54 +234,6 @@ void fold_series(const std::vector<Sample>& samples, AircraftState& state) {
         }
         highest = &sample;
         state.usage.push_back(sample.point);
-    }
-}
-
-/// Seconds of total above a line that climbs 24 hours a day.
-[[nodiscard]] std::int64_t above_the_clock(const Sample& sample) {
-    return sample.point.total.seconds - sample.point.on.day_number * seconds_per_day;
-}
-
-/// The most and the least that the readings on one side of another come to.
-struct Extremes {
-    std::optional<FlightTime> total;
-    std::optional<std::int64_t> above;
-};
-
-/// Marks every reading that contradicts any other, not only its neighbour, or any version of one
-/// that is disputed: whichever of them an answer drops or keeps, the others that it contradicts may
-/// be dropped next.
-void doubt_contradicted(std::vector<Sample>& samples, std::vector<Sample>& versions) {
-    std::vector<Sample*> all;
-    for (std::vector<Sample>* const list : {&samples, &versions}) {
-        for (Sample& sample : *list) {
-            if (sample.is_reading) all.push_back(&sample);
-        }
-    }
-    base::sort_stably(all, [](const Sample* left, const Sample* right) {
-        if (left->point.on != right->point.on) return left->point.on < right->point.on;
-        return left->point.total < right->point.total;
-    });
-    Extremes before;
-    for (Sample* const sample : all) {
-        const std::int64_t above = above_the_clock(*sample);
-        const bool falls = before.total && sample->point.total < *before.total;
-        if (falls || (before.above && above - *before.above > seconds_per_day)) {
-            sample->is_certain = false;
-        }
-        raise_to(before.total, std::optional{sample->point.total});
-        before.above = std::min(before.above.value_or(above), above);
-    }
-    Extremes after;
-    for (auto place = all.rbegin(); place != all.rend(); ++place) {
-        Sample* const sample = *place;
-        const std::int64_t above = above_the_clock(*sample);
-        const bool falls = after.total && sample->point.total > *after.total;
-        if (falls || (after.above && *after.above - above > seconds_per_day)) {
-            sample->is_certain = false;
-        }
-        after.total = std::min(after.total.value_or(sample->point.total), sample->point.total);
-        raise_to(after.above, std::optional{above});
     }
 }
 
@@ -287,6 +256,7 @@ void fold_usage(const std::vector<Record>& records, Date today, AircraftState& s
     std::vector<Sample> versions;  // of readings that are disputed, each that is not withdrawn
     std::vector<base::Id> open_meters;
     fold_meters(records, state, samples, open_meters);
+    fold_adjustments(records, today, state);
     fold_samples(records, today, state, samples, versions, open_meters);
     fold_series(samples, state);
     fold_certain(samples, versions, state);

@@ -1,15 +1,18 @@
 #include <utility>
 
 #include "engine/base/message_args.hpp"
+#include "engine/timeline/storage.hpp"
 #include "engine/views/clock_view.hpp"
 #include "engine/views/due_row.hpp"
 #include "engine/views/event_view.hpp"
 #include "engine/views/life_box.hpp"
 #include "engine/views/make_views.hpp"
+#include "engine/views/return_view.hpp"
 #include "engine/views/sentence.hpp"
 #include "engine/views/wear_view.hpp"
 #include "engine/views/why.hpp"
 #include "engine/views/why_limits.hpp"
+#include "engine/views/why_use.hpp"
 
 namespace twoclocks::views {
 namespace {
@@ -92,6 +95,8 @@ using forecast::RateBasis;
         out.push_back(std::move(caution));
     for (base::Message& caution : wear_cautions(aircraft))
         out.push_back(std::move(caution));
+    for (base::Message& caution : use_cautions(aircraft))
+        out.push_back(std::move(caution));
     if (no_source) out.push_back({Word::caution_no_source, {}});
     return out;
 }
@@ -130,8 +135,12 @@ AircraftView make_aircraft_view(const Assessed& aircraft) {
     view.total_time = total_figure(aircraft);
     view.rate = rate_figure(aircraft);
     view.break_even = break_even_figure(aircraft);
-    for (const std::int32_t place : soonest_first(aircraft))
-        view.due.push_back(make_row(aircraft, place));
+    for (const std::int32_t place : soonest_first(aircraft)) {
+        if (!aircraft.items[static_cast<std::size_t>(place)].asleep)
+            view.due.push_back(make_row(aircraft, place));
+    }
+    view.storage = storage_lines(aircraft);
+    view.can_return = timeline::storage_on(aircraft.state.storage, aircraft.today) != nullptr;
     view.events = make_event_views(aircraft.state.events);
     view.questions = make_questions(open_questions(aircraft));
     view.cautions = make_cautions(aircraft);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/views/directive_view.hpp"
 #include "engine/views/wear_view.hpp"
 
 namespace twoclocks::views {
@@ -34,6 +35,8 @@ using limits::ItemDue;
 [[nodiscard]] State passed_state(const ItemDue& item, const timeline::AircraftState& state) {
     State out = State::nothing_due;
     if (!item.passed()) return out;
+    // A check in storage is due where it stands: no flight has to come first.
+    if (item.may_be_stored) return State::over;
     const bool later = item.combine == facts::Combine::later;
     std::optional<State> mildest;
     for (const ClockDue& clock : item.clocks) {
@@ -64,7 +67,7 @@ using limits::ItemDue;
                                const Projection& projection,
                                const timeline::AircraftState& state,
                                Date today) {
-    if (item.complied) return State::nothing_due;
+    if (item.complied || item.asleep) return State::nothing_due;
     if (item.clocks.empty()) return State::unknown;
     const State passed = passed_state(item, state);
     if (!item.mandatory()) {
@@ -85,7 +88,8 @@ void assess_items(Assessed& out) {
         const ItemDue& item = out.items[place];
         out.projections.push_back(forecast::project(item, out.state, out.rate, out.today));
         out.wear.push_back(work_out_wear(out, item.item));
-        const State by_interval = item_state(item, out.projections.back(), out.state, out.today);
+        const State by_clocks = item_state(item, out.projections.back(), out.state, out.today);
+        const State by_interval = with_directive(by_clocks, item);
         out.item_states.push_back(with_wear(by_interval, item, out.wear.back(), out.today));
         const auto here = static_cast<std::int32_t>(place);
         const bool is_own = item.role == facts::ItemRole::overhaul && item.part.id.empty();

@@ -5,6 +5,7 @@
 #include "engine/base/message_args.hpp"
 #include "engine/base/order.hpp"
 #include "engine/views/clock_view.hpp"
+#include "engine/views/directive_view.hpp"
 #include "engine/views/sentence.hpp"
 #include "engine/views/wear_view.hpp"
 #include "engine/views/why.hpp"
@@ -21,6 +22,12 @@ using facts::Clock;
     if (!projection.likely) return {Word::say_not_at_this_rate, {}};
     const Word word = projection.binds == Clock::hours ? Word::say_about_day : Word::say_on_day;
     return {word, {base::day_arg(*projection.likely)}};
+}
+
+/// When a limit that asks for nothing now counts.
+[[nodiscard]] Message asleep_message(const limits::ItemDue& item) {
+    const bool in_storage = item.in_force == facts::InForce::in_storage;
+    return {in_storage ? Word::say_when_stored : Word::say_when_back, {}};
 }
 
 /// Name, serial and position of the part that an item hangs on.
@@ -68,9 +75,12 @@ DueRow make_row(const Assessed& aircraft, std::int32_t place) {
         shown_count = &clock;
     }
     row.wear = wear_figure(aircraft, place);
-    const Message by_interval =
-        item.complied ? Message{Word::say_nothing_left, {}} : likely_message(projection);
-    const Message likely = wear_likely(aircraft, place).value_or(by_interval);
+    const Message by_interval = item.complied ? Message{Word::say_nothing_left, {}}
+                                : item.asleep ? asleep_message(item)
+                                              : likely_message(projection);
+    row.directive = make_directive_view(aircraft, place);
+    const Message by_standing = standing_instead(aircraft, place).value_or(by_interval);
+    const Message likely = wear_likely(aircraft, place).value_or(by_standing);
     row.likely = figure(likely, why_date(aircraft, place, {Word::why_item_date, {name}}));
     return row;
 }

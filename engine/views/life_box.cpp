@@ -107,7 +107,7 @@ void add_fan(LifeBoxView& box, const Assessed& aircraft, const Sides& sides) {
 void add_marks(LifeBoxView& box, const Assessed& aircraft, const Sides& sides) {
     for (const ItemDue& item : aircraft.items) {
         const bool is_the_box = item.role == facts::ItemRole::overhaul && item.part.id.empty();
-        if (is_the_box || !item.mandatory()) continue;
+        if (is_the_box || !item.mandatory() || item.is_stored) continue;
         for (const ClockDue* clock : ends_of(item)) {
             if (!clock->known || clock->passed()) continue;
             const base::Message label{Word::record_of, {base::text_arg(item_label(item))}};

@@ -1,6 +1,6 @@
 #include "engine/views/print_views.hpp"
 
-#include "engine/facts/parse.hpp"
+#include "engine/views/json_object.hpp"
 
 namespace twoclocks::views {
 namespace {
@@ -8,78 +8,6 @@ namespace {
 using base::Message;
 using base::Region;
 using facts::Json;
-
-/// Builds an object member by member.
-class Object {
-  public:
-    explicit Object(const Region& region) : region_(region) {}
-
-    Object& text(std::string_view key, std::string text) {
-        Json value;
-        value.type = Json::Type::text;
-        value.text = std::move(text);
-        return put(key, std::move(value));
-    }
-
-    Object& said(std::string_view key, const Message& message) {
-        return text(key, base::say(message, region_));
-    }
-
-    Object& whole(std::string_view key, std::int64_t number) {
-        Json value;
-        value.type = Json::Type::whole;
-        value.whole = number;
-        return put(key, std::move(value));
-    }
-
-    Object& truth(std::string_view key, bool truth) {
-        Json value;
-        value.type = Json::Type::boolean;
-        value.truth = truth;
-        return put(key, std::move(value));
-    }
-
-    Object& put(std::string_view key, Json value) {
-        json_.members.emplace_back(std::string{key}, std::move(value));
-        return *this;
-    }
-
-    [[nodiscard]] Json take() { return std::move(json_); }
-
-  private:
-    const Region& region_;
-    Json json_;
-};
-
-template <class List, class Make>
-[[nodiscard]] Json list_of(const List& list, Make make) {
-    Json out;
-    out.type = Json::Type::list;
-    for (const auto& one : list)
-        out.items.push_back(make(one));
-    return out;
-}
-
-[[nodiscard]] Json text_json(std::string text) {
-    Json out;
-    out.type = Json::Type::text;
-    out.text = std::move(text);
-    return out;
-}
-
-[[nodiscard]] std::string_view edge_word(Edge edge) {
-    switch (edge) {
-        case Edge::none:
-            return "none";
-        case Edge::hours:
-            return "hours";
-        case Edge::calendar:
-            return "calendar";
-        case Edge::count:
-            return "count";
-    }
-    return "none";
-}
 
 [[nodiscard]] Json point_json(const BoxPoint& point) {
     Json out;
@@ -121,21 +49,14 @@ template <class List, class Make>
     return out.truth("over", clock.over).take();
 }
 
-[[nodiscard]] Json why_json(const Why& why, const Region& region) {
+[[nodiscard]] Json directive_json(const DirectiveView& view, const Region& region) {
     Object out{region};
-    out.said("title", why.title).said("figure", why.figure);
-    out.put("lines", list_of(why.lines, [&](const WhyLine& line) {
-                Object one{region};
-                one.said("text", line.text);
-                if (line.fact) one.text("fact", base::print_id(*line.fact));
-                return one.take();
+    out.said("name", view.name).said("standing", view.standing).said("last", view.last);
+    out.said("method", view.method).said("means", view.means);
+    out.put("next", list_of(view.next, [&](const Message& line) {
+                return text_json(base::say(line, region));
             }));
     return out.take();
-}
-
-[[nodiscard]] Json figure_json(const Figure& figure, const Region& region) {
-    Object out{region};
-    return out.said("text", figure.text).put("why", why_json(figure.why, region)).take();
 }
 
 [[nodiscard]] Json due_json(const DueRow& row, const Region& region) {
@@ -148,6 +69,7 @@ template <class List, class Make>
     if (row.calendar_left) out.put("calendar_left", figure_json(*row.calendar_left, region));
     if (row.count_left) out.put("count_left", figure_json(*row.count_left, region));
     if (row.wear) out.put("wear", figure_json(*row.wear, region));
+    if (row.directive) out.put("directive", directive_json(*row.directive, region));
     return out.put("likely", figure_json(row.likely, region)).said("source", row.source).take();
 }
 
@@ -255,32 +177,6 @@ Json to_json(const base::Problems& problems, const Region& region) {
             .whole("line", problem.line)
             .take();
     });
-}
-
-std::string print_report(std::string_view journal_text, base::Date today, const Region& region) {
-    const facts::Parsed parsed = facts::parse_journal(journal_text);
-    facts::Journal journal;
-    for (const facts::Fact& fact : parsed.facts)
-        journal.add(fact);
-    std::vector<Assessed> fleet;
-    for (timeline::AircraftState& state : timeline::replay_fleet(journal, today)) {
-        std::vector<timeline::PartState> parts = timeline::parts_of(journal, state.id, today);
-        fleet.push_back(assess(std::move(state), today, std::move(parts)));
-    }
-    Object out{region};
-    out.text("today", base::print_date(today)).text("fingerprint", facts::fingerprint(journal));
-    out.put("problems", to_json(parsed.problems, region));
-    out.put("fleet", to_json(make_fleet_view(fleet), region));
-    out.put("aircraft", list_of(fleet, [&](const Assessed& one) {
-                return to_json(make_aircraft_view(one), region);
-            }));
-    out.put("log", list_of(fleet, [&](const Assessed& one) {
-                return to_json(make_log_view(one), region);
-            }));
-    out.put("history", to_json(make_history_view(journal, {}, {}), region));
-    std::string text;
-    facts::print_json(out.take(), text);
-    return text + '\n';
 }
 
 }  // namespace twoclocks::views

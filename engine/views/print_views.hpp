@@ -7,6 +7,8 @@
 #include "engine/base/region.hpp"
 #include "engine/facts/json.hpp"
 #include "engine/views/make_views.hpp"
+#include "engine/views/part_views.hpp"
+#include "engine/views/status.hpp"
 
 namespace twoclocks::views {
 
@@ -26,6 +28,14 @@ namespace twoclocks::views {
 /// What the reading pad knows.
 /// Units: text as a person reads it. Errors: none. Source: our choice.
 [[nodiscard]] facts::Json to_json(const LogView& view, const base::Region& region);
+
+/// The status as an authority asks for it.
+/// Units: text as a person reads it. Errors: none. Source: our choice.
+[[nodiscard]] facts::Json to_json(const StatusView& view, const base::Region& region);
+
+/// Where a part has been, and what it gained there.
+/// Units: text as a person reads it. Errors: none. Source: our choice.
+[[nodiscard]] facts::Json to_json(const PartHistoryView& view, const base::Region& region);
 
 /// Problems, each with its code, what happened, what to do, and its line.
 /// Units: text as a person reads it. Errors: none. Source: our choice.

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/directive_view.hpp"
 #include "engine/views/event_view.hpp"
 #include "engine/views/wear_view.hpp"
 
@@ -37,7 +38,15 @@ struct PassedWords {
     Word over_counts;
     Word over_calendar;
     Word before_flight;
+    Word over_storage;
+    Word over_return;
+    Word before_return;
 };
+
+[[nodiscard]] bool is_on_return(const ClockDue& clock) {
+    return clock.by_storage == limits::ByStorage::stored ||
+           clock.by_storage == limits::ByStorage::back;
+}
 
 [[nodiscard]] Message passed_sentence(const Assessed& aircraft, const PassedWords& words) {
     const ItemDue& item = item_at(aircraft, aircraft.worst);
@@ -48,6 +57,11 @@ struct PassedWords {
     if (clock == nullptr || clock->clock == Clock::hours) return {words.over_hours, {name}};
     if (clock->clock != Clock::calendar) return {words.over_counts, {name}};
     const base::Arg day = base::day_arg(clock->due_on);
+    if (item.may_be_stored) return {words.over_storage, {name, day}};
+    if (is_on_return(*clock)) {
+        const bool flown = aircraft.overall == State::over;
+        return {flown ? words.over_return : words.before_return, {name}};
+    }
     if (aircraft.overall == State::before_next_flight) return {words.before_flight, {name, day}};
     return {words.over_calendar, {name, day}};
 }
@@ -121,13 +135,18 @@ Edge answer_edge(const Assessed& aircraft) {
 
 Message card_sentence(const Assessed& aircraft) {
     if (const auto event = event_sentence(aircraft, Word::say_event_card)) return *event;
+    if (const auto directive = directive_sentence(aircraft, Word::say_directive_card))
+        return *directive;
     if (is_passed(aircraft.overall) && aircraft.worst >= 0) {
         return passed_sentence(aircraft,
                                {Word::say_over_wear_card,
                                 Word::say_over_card,
                                 Word::say_over_card,
                                 Word::say_over_calendar_card,
-                                Word::say_lapsed_card});
+                                Word::say_lapsed_card,
+                                Word::say_over_storage_card,
+                                Word::say_over_return_card,
+                                Word::say_return_card});
     }
     const auto unknown = unknown_sentence(aircraft,
                                           {Word::say_newer_card,
@@ -154,13 +173,17 @@ Message card_sentence(const Assessed& aircraft) {
 
 Message answer_sentence(const Assessed& aircraft) {
     if (const auto event = event_sentence(aircraft, Word::say_event)) return *event;
+    if (const auto directive = directive_sentence(aircraft, Word::say_directive)) return *directive;
     if (is_passed(aircraft.overall) && aircraft.worst >= 0) {
         return passed_sentence(aircraft,
                                {Word::say_over_wear,
                                 Word::say_over_hours,
                                 Word::say_over_counts,
                                 Word::say_over_calendar,
-                                Word::say_before_flight});
+                                Word::say_before_flight,
+                                Word::say_over_storage,
+                                Word::say_over_return,
+                                Word::say_return});
     }
     const auto unknown = unknown_sentence(aircraft,
                                           {Word::say_unknown_newer,

@@ -5,6 +5,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/views/clock_view.hpp"
+#include "engine/views/directive_view.hpp"
 #include "engine/views/due_row.hpp"
 #include "engine/views/part_views.hpp"
 #include "engine/views/record.hpp"
@@ -148,6 +149,18 @@ void tell_last(const facts::Journal& journal, const timeline::ItemState& item, S
                                {base::text_arg(work->what), base::text_arg(work->reference)}};
 }
 
+/// What the authority asks for of a directive: method, number, revision, next time and date.
+void tell_directive(const Assessed& aircraft, std::size_t place, StatusRow& row) {
+    const auto view = make_directive_view(aircraft, static_cast<std::int32_t>(place));
+    if (!view) return;
+    row.last = view->last;
+    if (view->method.word != Word::blank) row.method = view->method;
+    for (const Message* line : {&view->name, &view->standing, &view->means}) {
+        if (line->word != Word::blank) row.notes.push_back(*line);
+    }
+    row.notes.insert(row.notes.end(), view->next.begin(), view->next.end());
+}
+
 [[nodiscard]] StatusRow make_status_row(const facts::Journal& journal,
                                         const Assessed& aircraft,
                                         std::size_t place) {
@@ -162,9 +175,14 @@ void tell_last(const facts::Journal& journal, const timeline::ItemState& item, S
     row.method = {Word::blank, {}};
     for (const ClockDue& clock : item.clocks)
         row.clocks.push_back(clock_row(aircraft, item, clock));
+    if (item.asleep) {
+        const auto at = static_cast<std::int32_t>(place);
+        row.notes.push_back(make_row(aircraft, at).likely.text);
+    }
     const timeline::ItemState* state = item_state(aircraft, item.item);
     if (state == nullptr) return row;
     tell_last(journal, *state, row);
+    tell_directive(aircraft, place, row);
     for (const timeline::PermitState& permit : state->permits) {
         row.notes.push_back(
             {Word::status_permit,
@@ -196,7 +214,9 @@ void tell_last(const facts::Journal& journal, const timeline::ItemState& item, S
     if (!aircraft.state.manufactured) out.push_back({Word::status_missing_made, {}});
     for (const ItemDue& item : aircraft.items) {
         const base::Arg name = base::text_arg(item_label(item));
-        if (item.clocks.empty() && !item.complied) {
+        const bool stops =
+            item.directive && item.directive->standing == limits::DirectiveStanding::before_flight;
+        if (item.clocks.empty() && !item.complied && !item.asleep && !stops) {
             out.push_back({Word::status_missing_limit, {name}});
         } else if (item.source.empty()) {
             out.push_back({Word::status_missing_source, {name}});

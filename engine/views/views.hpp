@@ -130,6 +130,17 @@ struct EventView {
     base::Message look;                             // what to do, and who decides
 };
 
+/// What an item rests on when that is a directive; word `blank` where nothing is to be said.
+struct DirectiveView {
+    base::Message name;  // "Directive D 7, revision 2, by Authority"
+    base::Message standing;
+    base::Message last;               // "Last done 11 Apr 2019 at 1,262.5 h"
+    base::Message method;             // what was done, by which reference
+    std::vector<base::Message> next;  // in hours and by day
+    base::Message means;              // another approved way, where one is in use
+    bool can_decide{false};           // a record of the directive is about it
+};
+
 /// One limit of one item.
 struct DueRow {
     base::Id item;
@@ -146,6 +157,7 @@ struct DueRow {
     Figure likely;               // "about 21 Sep 2029"
     base::Message source;        // "Maintenance manual, rev 5" or "source not given"
     bool is_overhaul{false};
+    std::optional<DirectiveView> directive{};
 };
 
 /// One item of the list of checks.
@@ -167,6 +179,22 @@ struct ChecksView {
     std::string registration;
     base::Message summary;  // "3 of 12 checks"
     std::vector<ChecksGroup> groups;
+};
+
+struct ReturnGroup {
+    base::Message title;
+    std::vector<DueRow> rows;
+};
+
+/// What is due before the next flight if an aircraft comes back on a day.
+struct ReturnView {
+    base::Id id;
+    std::string registration;
+    std::vector<base::Message> storage;  // "Stored since 3 May 2026, by ..."
+    base::Message summary;               // "If back on 1 Jun 2026: 3 checks before the next flight"
+    std::vector<base::Message> events;   // not signed for
+    std::vector<ReturnGroup> groups;     // those that have rows
+    bool is_empty{false};                // nothing stops it that day
 };
 
 /// Two or more records that cannot all be right.
@@ -207,7 +235,9 @@ struct AircraftView {
     std::vector<EventView> events{};  // not signed for, oldest first
     std::vector<QuestionView> questions;
     std::vector<base::Message> cautions;
-    std::vector<base::Problem> troubles;  // records to look at: what happened, what to do
+    std::vector<base::Problem> troubles;   // records to look at: what happened, what to do
+    std::vector<base::Message> storage{};  // stored, or about to be; none: neither
+    bool can_return{false};                // a storage without an end that nobody disputes
 };
 
 /// What can be done with one record.

@@ -2,9 +2,11 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/views/wear_view.hpp"
+#include "engine/views/why_directive.hpp"
 #include "engine/views/why_hung.hpp"
 #include "engine/views/why_limits.hpp"
 #include "engine/views/why_parts.hpp"
+#include "engine/views/why_use.hpp"
 
 namespace twoclocks::views {
 namespace {
@@ -57,6 +59,10 @@ void explain_calendar(Why& why,
         if (!clock.known || clock.no_life_left) return;
         add_day_sum(why, aircraft, clock);
         add_day_rule(why, aircraft, item, clock);
+        return;
+    }
+    if (explain_storage_day(why, clock)) {
+        add_day_sum(why, aircraft, clock);
         return;
     }
     switch (clock.counts_from) {
@@ -178,6 +184,8 @@ Why why_clock(const Assessed& aircraft,
             break;
     }
     explain_settings(why, aircraft, item, clock);
+    explain_in_force(why, item);
+    explain_directive(why, aircraft, item);
     add_source(why, item);
     add(why, Word::why_not_approval);
     return why;
@@ -194,6 +202,8 @@ Why why_date(const Assessed& aircraft, std::int32_t place, base::Message title) 
         }
     }
     explain_combination(why, item);
+    explain_in_force(why, item);
+    explain_directive(why, aircraft, item);
     explain_trend(why, aircraft, place);
     explain_spells(why, aircraft);
     add_source(why, item);
@@ -242,7 +252,7 @@ Why why_break_even(const Assessed& aircraft) {
     const ClockDue* hours = limits::clock_of(*overhaul, Clock::hours);
     const ClockDue* calendar = limits::clock_of(*overhaul, Clock::calendar);
     const base::Span span = base::span_between(aircraft.today, calendar->due_on);
-    const base::FlightTime total = hours->anchor_total + hours->used;
+    const base::FlightTime total = hours->anchor_total + hours->used - hours->extra;
     const base::HoursForm form = base::exact_form({hours->left, total});
     const base::Arg left = base::hours_exact_arg(hours->left, form);
     if (!aircraft.state.usage.empty()) {

@@ -5,6 +5,7 @@
 #include "engine/views/why_hung.hpp"
 #include "engine/views/why_limits.hpp"
 #include "engine/views/why_parts.hpp"
+#include "engine/views/why_use.hpp"
 
 namespace twoclocks::views {
 namespace {
@@ -57,21 +58,24 @@ void explain_hours(Why& why,
         explain_part_hours(why, aircraft, item, clock);
         return;
     }
-    const FlightTime total = clock.anchor_total + clock.used;
-    const HoursForm form = clock.known
-                               ? base::exact_form({clock.limit_hours, total, clock.anchor_total})
-                               : base::exact_form({clock.limit_hours});
+    const FlightTime total = clock.anchor_total + clock.used - clock.extra;
+    std::vector<FlightTime> terms = adjusted_hours(aircraft);
+    terms.push_back(clock.limit_hours);
+    if (clock.known) terms.insert(terms.end(), {total, clock.anchor_total, clock.extra});
+    const HoursForm form = base::exact_form(terms);
     const base::Arg limit = base::hours_exact_arg(clock.limit_hours, form);
     add(why, Word::why_limit_hours, {limit}, item.limit_fact);
     add_total(why, aircraft, form);
+    explain_adjusted(why, aircraft, form);
     if (!clock.known) return;
     add_hours_anchor(why, clock, form);
-    add_sum(why,
-            Word::why_hours_sum,
-            {limit,
-             base::hours_exact_arg(total, form),
-             base::hours_exact_arg(clock.anchor_total, form),
-             base::hours_exact_arg(clock.left, form)});
+    explain_factors(why, aircraft, item, clock, form);
+    std::vector<base::Arg> sum{
+        limit, base::hours_exact_arg(total, form), base::hours_exact_arg(clock.anchor_total, form)};
+    const bool is_more = clock.extra.seconds > 0;
+    if (is_more) sum.push_back(base::hours_exact_arg(clock.extra, form));
+    sum.push_back(base::hours_exact_arg(clock.left, form));
+    add_sum(why, is_more ? Word::why_factor_sum : Word::why_hours_sum, std::move(sum));
     add_rounding(why, clock.left, form, base::hours_left_arg(clock.left), Word::why_shown_down);
 }
 
@@ -85,6 +89,8 @@ Why why_total(const Assessed& aircraft) {
         terms.push_back(meter.reads);
         terms.push_back(meter.total);
     }
+    for (const FlightTime hours : adjusted_hours(aircraft))
+        terms.push_back(hours);
     const HoursForm form = base::exact_form(terms);
     add_total(why, aircraft, form);
     for (const timeline::MeterState& meter : aircraft.state.meters) {
@@ -95,6 +101,7 @@ Why why_total(const Assessed& aircraft) {
              base::hours_exact_arg(meter.total, form)},
             meter.id);
     }
+    explain_adjusted(why, aircraft, form);
     if (!usage.empty())
         add_rounding(why, total, form, base::hours_used_arg(total), Word::why_shown_up);
     if (!aircraft.state.questions.empty()) add(why, Word::why_highest);

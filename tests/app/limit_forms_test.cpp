@@ -195,13 +195,21 @@ TEST_CASE("a limit that is opened and saved again says the same, to the second",
                     corrects ? fact.id : item);
         CHECK(hangar.find("first_days") == nullptr);
         CHECK(hangar.field("tolerance_permille").text == "10.5");
-        if (corrects) hangar.type("why", "a slip");
+        if (corrects) {
+            hangar.type("why", "a slip");
+        } else {
+            hangar.send();
+            CHECK(hangar.problem("date") == base::Trouble::form_same_as_before);
+            hangar.type("revision", "8");
+        }
         hangar.send();
         if (corrects) {
             const auto correction = hangar.last<facts::Correction>().second;
             CHECK(same(std::get<LimitSet>(correction.instead->fields), full));
         } else {
-            CHECK(same(hangar.last<LimitSet>().second, full));
+            LimitSet revised = full;
+            revised.revision = "8";
+            CHECK(same(hangar.last<LimitSet>().second, revised));
         }
     }
 }
@@ -256,6 +264,8 @@ TEST_CASE("an item gets another name, and keeps its limit", "[app][limits]") {
     Hangar hangar;
     hangar.open(FormKind::rename_item, hangar.overhaul);
     CHECK(hangar.field("name").text == "Overhaul");
+    hangar.send();
+    CHECK(hangar.problem("name") == base::Trouble::form_same_as_before);
     hangar.type("name", "");
     hangar.send();
     CHECK(hangar.problem("name") == base::Trouble::form_needed);

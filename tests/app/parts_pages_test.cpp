@@ -72,10 +72,16 @@ TEST_CASE("the parts of an aircraft are searched, and all parts are a choice awa
 
 TEST_CASE("of a part only what makes sense where it is can be recorded", "[app][parts]") {
     PartsHangar h;
-    CHECK(offered(h.part_page(h.gearbox.id)) ==
-          Lines{"part-fit", "part-move", "part-work", "part-rebuild", "part-scrap"});
+    CHECK(offered(h.part_page(h.gearbox.id)) == Lines{"part-fit",
+                                                      "part-move",
+                                                      "part-work",
+                                                      "part-item",
+                                                      "part-directive",
+                                                      "part-rebuild",
+                                                      "part-scrap"});
     fit(h, "TEST-1");
-    CHECK(offered(h.part_page(h.gearbox.id)) == Lines{"part-remove", "part-work", "part-rebuild"});
+    CHECK(offered(h.part_page(h.gearbox.id)) ==
+          Lines{"part-remove", "part-work", "part-item", "part-directive", "part-rebuild"});
 }
 
 TEST_CASE("a part that was withdrawn leaves its page to the list of all parts", "[app][parts]") {

@@ -115,6 +115,10 @@ TEST_CASE("a decimal number keeps every digit it is asked to keep", "[app][field
                                Decimal{"-1234.5", 1, -12'345, nullptr},
                                Decimal{"1 234,5", 1, 12'345, nullptr},
                                Decimal{"1.25", 1, 0, "form_decimals"},
+                               Decimal{"2.125", 3, 0, "form_figure_ambiguous"},
+                               Decimal{"2.1250", 3, 2'125, nullptr},
+                               Decimal{"2.1251", 3, 0, "form_decimals"},
+                               Decimal{"2.000", 3, 0, "form_figure_ambiguous"},
                                Decimal{"12:30", 1, 0, "form_not_decimal"},
                                Decimal{"1.2.3", 1, 0, "form_not_decimal"},
                                Decimal{"1000000000", 0, 0, "form_too_large"}}) {

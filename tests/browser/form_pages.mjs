@@ -1,5 +1,5 @@
 // Every form, and the taps that lead there: rows of the table in pages.mjs.
-import { again, openAircraft, openPartForm, openParts, takeOff } from './page_taps.mjs';
+import { addDirective, again, openAircraft, openPartForm, openParts, takeOff } from './page_taps.mjs';
 
 export const formPages = [
   {
@@ -49,6 +49,54 @@ export const formPages = [
     sign: ['textbox', 'Unit'],
   },
   {
+    name: 'form_storage',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Put into storage');
+    },
+    sign: ['textbox', /^Document it is preserved by/],
+  },
+  {
+    name: 'form_return',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Put into storage');
+      await page.tap('button', 'Save');
+      await again(page, 'ISLE-3');
+      await page.tap('button', /^Return to service/);
+    },
+    sign: ['textbox', /^Work order or logbook page of the return/],
+  },
+  {
+    name: 'form_adjust',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Hours the meter did not count');
+    },
+    sign: ['textbox', 'What the meter reads now'],
+  },
+  {
+    name: 'form_flown_as',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Hours of a kind of flying');
+    },
+    sign: ['textbox', 'Hours flown'],
+  },
+  {
+    name: 'form_factor',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'How fast that uses limits');
+    },
+    sign: ['textbox', 'One hour counts as'],
+  },
+  {
     name: 'form_with_problems',
     from: 'none',
     taps: async (page) => {
@@ -96,6 +144,45 @@ export const formPages = [
       await page.tap('button', /^Permit past it/);
     },
     sign: ['textbox', 'Issued by'],
+  },
+  {
+    name: 'form_directive',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Directive');
+    },
+    sign: ['textbox', /^What it asks for/],
+    screens: 3,
+  },
+  {
+    name: 'aircraft_directive',
+    from: 'demo',
+    taps: async (page) => {
+      await addDirective(page);
+      await again(page, 'ISLE-3');
+    },
+    sign: ['button', 'Does it apply?: Mast check'],
+  },
+  {
+    name: 'form_decide',
+    from: 'demo',
+    taps: async (page) => {
+      await addDirective(page);
+      await page.tap('button', 'Does it apply?: Mast check');
+    },
+    sign: ['textbox', /^Who decided/],
+  },
+  {
+    name: 'form_means',
+    from: 'demo',
+    taps: async (page) => {
+      await addDirective(page);
+      await page.tap('button', 'Search the checks');
+      await page.tap('button', 'Another approved way: Mast check');
+    },
+    sign: ['textbox', /^Approval/],
+    screens: 2,
   },
   {
     name: 'form_new_part',

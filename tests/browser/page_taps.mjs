@@ -49,3 +49,13 @@ export async function again(page, registration) {
   await page.tap('tab', 'Fleet');
   await openAircraft(registration)(page);
 }
+
+/** A directive on ISLE-3 that nobody has decided on. */
+export async function addDirective(page) {
+  await openAircraft('ISLE-3')(page);
+  await page.tap('button', 'Directive');
+  await page.fill(/^Number/, 'D 9');
+  await page.fill(/^What it asks for/, 'Mast check');
+  await page.fill(/^Every so many hours/, '100');
+  await page.tap('button', 'Save');
+}

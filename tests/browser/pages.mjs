@@ -41,6 +41,22 @@ export const pages = [
     sign: ['heading', 'ISLE-2'],
   },
   {
+    name: 'aircraft_stored',
+    from: 'demo',
+    taps: openAircraft('ISLE-5'),
+    sign: ['heading', 'ISLE-5'],
+  },
+  {
+    name: 'part_moved',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-5')(page);
+      await page.tap('button', 'Parts: ISLE-5');
+      await page.tap('button', /^Tail gearbox/);
+    },
+    sign: ['heading', 'Tail gearbox, serial TG-0117'],
+  },
+  {
     name: 'why_sheet',
     from: 'demo',
     taps: async (page) => {
@@ -66,6 +82,18 @@ export const pages = [
       await page.tap('button', /^Status/);
     },
     sign: ['heading', 'ISLE-3: status'],
+  },
+  {
+    name: 'on_return',
+    from: 'demo',
+    taps: async (page) => {
+      await openAircraft('ISLE-3')(page);
+      await page.tap('button', 'Put into storage');
+      await page.tap('button', 'Save');
+      await again(page, 'ISLE-3');
+      await page.tap('button', /^On return/);
+    },
+    sign: ['heading', 'ISLE-3: on return'],
   },
   {
     name: 'keys_sheet',

@@ -53,8 +53,10 @@ inline const Codes of_forms{"form_needed",
                             "form_percent_absurd",
                             "form_overfly_item",
                             "form_limit_before",
+                            "form_same_as_before",
                             "form_no_item",
                             "form_nothing_taken",
+                            "form_directive_empty",
                             "form_month_absurd",
                             "form_ends_before_start",
                             "form_day_ahead",
@@ -65,7 +67,14 @@ inline const Codes of_forms{"form_needed",
                             "form_before_fit",
                             "form_no_move",
                             "form_before_event",
-                            "form_nothing_open"};
+                            "form_nothing_open",
+                            "form_not_stored",
+                            "form_storage_disputed",
+                            "form_return_before",
+                            "form_adjust_absurd",
+                            "form_adjust_nothing",
+                            "form_flown_absurd",
+                            "form_factor_absurd"};
 
 /// A total time told for a day; tests/timeline/entry_test.cpp has either side of both.
 inline const Codes of_totals{"entry_total_falls", "entry_total_above_later"};

@@ -98,7 +98,11 @@ TEST_CASE("an aircraft's buttons name what they are about", "[canvas][panels]") 
     for (const Row row : {Row{"new-item", FormKind::new_item},
                           Row{"meter-change", FormKind::meter_change},
                           Row{"usage-plan", FormKind::usage_plan},
-                          Row{"parked", FormKind::parked}}) {
+                          Row{"parked", FormKind::parked},
+                          Row{"storage", FormKind::storage},
+                          Row{"adjust", FormKind::meter_adjusted},
+                          Row{"flown-as", FormKind::flown_as},
+                          Row{"factor", FormKind::hours_factor}}) {
         const auto form = *pressed<intent::OpenForm>(screen, row.id);
         CHECK(form.kind == row.kind);
         CHECK(form.subject == samples::id_of(1));
@@ -106,6 +110,20 @@ TEST_CASE("an aircraft's buttons name what they are about", "[canvas][panels]") 
     const auto answer = *pressed<intent::AnswerQuestion>(samples::troubled_aircraft(), "use-0-1");
     CHECK(answer.question == 0);
     CHECK(answer.side == 1);
+}
+
+TEST_CASE("a stored aircraft leads to its return", "[canvas][panels][storage]") {
+    const Screen stored = samples::stored_aircraft();
+    CHECK(pressed<intent::OpenReturn>(stored, "on-return")->aircraft == samples::id_of(1));
+    CHECK(pressed<intent::OpenForm>(stored, "return")->kind == FormKind::return_to_service);
+    const Screen back = samples::on_return();
+    CHECK(pressed<intent::OpenForm>(back, "return")->kind == FormKind::return_to_service);
+    CHECK(pressed<intent::EditField>(back, "return-on")->field == "return-on");
+    CHECK(pressed<intent::OpenWhy>(back, "why-due-0-calendar")->why == 0);
+    CanvasPage page{390, 844};
+    (void)page.lay_out(samples::aircraft());
+    CHECK(page.find("on-return") == nullptr);
+    CHECK(page.find("return") == nullptr);
 }
 
 TEST_CASE("the pad gives its keys and saves", "[canvas][panels]") {
@@ -118,6 +136,8 @@ TEST_CASE("the pad gives its keys and saves", "[canvas][panels]") {
     CHECK(pressed<intent::EditField>(samples::pad(), "date")->field == "date");
     CHECK(pressed<intent::OpenForm>(samples::falling_pad(), "other-meter")->kind ==
           FormKind::meter_change);
+    CHECK(pressed<intent::OpenForm>(samples::falling_pad(), "other-hours")->kind ==
+          FormKind::meter_adjusted);
     CanvasPage page{390, 844};
     CHECK_FALSE(page.press(samples::falling_pad(), "save-reading").has_value());
     CHECK(pressed<intent::OpenPad>(samples::log_choices(), "log-" + first_id)->aircraft ==

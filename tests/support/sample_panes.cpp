@@ -135,6 +135,7 @@ std::vector<Sample> every_pair() {
             {"trouble beside the fleet", beside(cards, card, troubled_aircraft())},
             {"checks beside the fleet", beside(cards, card, checks())},
             {"status beside the fleet", beside(cards, card, status())},
+            {"on return beside the fleet", beside(cards, card, on_return())},
             {"parts beside the fleet", beside(cards, card, parts())},
             {"part beside the fleet", beside(cards, card, part())},
             {"form beside the fleet", beside(cards, card, form())},

@@ -114,8 +114,10 @@ Screen part() {
     view.events = {std::get<views::AircraftView>(struck_aircraft().page).events.back()};
     for (const Whereabouts where : {Whereabouts::fitted, Whereabouts::shelf}) {
         for (PartOffer& offer : offered(where)) {
-            const bool both = where == Whereabouts::shelf && (offer.form == FormKind::part_work ||
-                                                              offer.form == FormKind::part_rebuild);
+            const bool both =
+                std::any_of(page.offered.begin(), page.offered.end(), [&](const PartOffer& other) {
+                    return other.id == offer.id;
+                });
             if (!both) page.offered.push_back(std::move(offer));
         }
     }

@@ -230,6 +230,11 @@ std::vector<Sample> every_screen() {
             {"item_settings", item_settings()},
             {"item_settings_closed", item_settings_closed()},
             {"permit", permit()},
+            {"directives", directives()},
+            {"directive_aircraft", directive_aircraft()},
+            {"directive_form", directive_form()},
+            {"decide_form", decide_form()},
+            {"means_form", means_form()},
             {"returned_draft", returned_draft()},
             {"returned_pad", returned_pad()},
             {"saved_notice", saved_notice()},
@@ -245,6 +250,11 @@ std::vector<Sample> every_screen() {
             {"specimen", specimen()},
             {"template_form", template_form()},
             {"work_by_rule", work_by_rule()},
+            {"stored_aircraft", stored_aircraft()},
+            {"on_return", on_return()},
+            {"nothing_on_return", nothing_on_return()},
+            {"storage_form", storage_form()},
+            {"adjust_form", adjust_form()},
             {"notices", notices()}};
 }
 

@@ -36,6 +36,11 @@ struct Sample {
 [[nodiscard]] Screen item_settings();         // "More settings" open
 [[nodiscard]] Screen item_settings_closed();  // what says something stays
 [[nodiscard]] Screen permit();
+[[nodiscard]] Screen directives();  // cards of checks
+[[nodiscard]] Screen directive_aircraft();
+[[nodiscard]] Screen directive_form();
+[[nodiscard]] Screen decide_form();
+[[nodiscard]] Screen means_form();
 [[nodiscard]] Screen returned_draft();
 [[nodiscard]] Screen returned_pad();
 [[nodiscard]] Screen saved_notice();
@@ -52,6 +57,11 @@ struct Sample {
 [[nodiscard]] Screen specimen();
 [[nodiscard]] Screen template_form();
 [[nodiscard]] Screen work_by_rule();
+[[nodiscard]] Screen stored_aircraft();
+[[nodiscard]] Screen on_return();
+[[nodiscard]] Screen nothing_on_return();
+[[nodiscard]] Screen storage_form();
+[[nodiscard]] Screen adjust_form();
 
 /// One of each, with its name.
 [[nodiscard]] std::vector<Sample> every_screen();

@@ -1,4 +1,6 @@
 // What each intent does. One function an intent: a new place, a new fact, or a call to the host.
+#include "wasm/app/form_kinds.hpp"
+#include "wasm/app/form_parts.hpp"
 #include "wasm/app/inside.hpp"
 #include "wasm/app/undo.hpp"
 
@@ -55,6 +57,13 @@ struct Apply {
         in.open({Place::Kind::status, intent.aircraft});
     }
 
+    void operator()(const intent::OpenReturn& intent) const {
+        const views::Assessed* aircraft = in.assessed(intent.aircraft);
+        if (aircraft == nullptr) return;
+        in.return_asked = make_return_day(*aircraft);
+        in.open({Place::Kind::on_return, intent.aircraft});
+    }
+
     void operator()(const intent::OpenChecks& intent) const {
         in.checks = make_checks_form();
         in.open({Place::Kind::checks, intent.aircraft});
@@ -74,8 +83,16 @@ struct Apply {
     void operator()(const intent::OpenFiles&) const { in.open({Place::Kind::files, {}}); }
 
     void operator()(const intent::OpenForm& intent) const {
-        in.open({Place::Kind::form, intent.subject});
-        in.open_form(intent.kind, intent.subject);
+        // Work on what hangs on a part is work on the part.
+        const FormContext context = in.context_of(intent.subject);
+        const timeline::PartState* part = part_with_item(context, intent.subject);
+        const bool is_part_work = part != nullptr && intent.kind == FormKind::work_done;
+        const base::Id subject = is_part_work ? part->id : intent.subject;
+        in.open({Place::Kind::form, subject});
+        in.open_form(is_part_work ? FormKind::part_work : intent.kind, subject);
+        if (!is_part_work) return;
+        for (Form* const form : {&in.form, &in.entry.fresh})
+            choose_part_work(*form, *part, intent.subject);
     }
 
     void operator()(const intent::Back&) const { in.host.go_back(); }

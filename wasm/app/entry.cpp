@@ -30,18 +30,28 @@ constexpr std::string_view search_mark = "find-";
             return !in.ledger.visible().with_id(subject).empty();
         case FormKind::meter_change:
         case FormKind::work_done:
-        case FormKind::new_item:
         case FormKind::usage_plan:
         case FormKind::parked:
         case FormKind::event:
         case FormKind::wear_limit:
         case FormKind::measure_wear:
+        case FormKind::storage:
+        case FormKind::return_to_service:
+        case FormKind::meter_adjusted:
+        case FormKind::flown_as:
+        case FormKind::hours_factor:
         case FormKind::from_template:
             return in.assessed(aircraft_of_subject(in.ledger.visible(), subject)) != nullptr;
         case FormKind::change_limit:
         case FormKind::permit:
         case FormKind::rename_item:
             return item_of(in.context_of(subject), subject) != nullptr;
+        case FormKind::new_item:
+        case FormKind::directive:
+            return in.part(subject) != nullptr || in.assessed(subject) != nullptr;
+        case FormKind::decide:
+        case FormKind::means:
+            return can_change_directive(subject, in.context_of(subject));
         case FormKind::new_part:
             return true;
         case FormKind::part_fit:

@@ -5,6 +5,7 @@
 #include "wasm/app/written.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include "engine/base/message_args.hpp"
 
@@ -30,59 +31,61 @@ base::Id aircraft_of_subject(const facts::Journal& journal, base::Id subject) {
 
 namespace {
 
-void lay_out(Form& form, const FormContext& context) {
-    switch (form.kind) {
-        case FormKind::new_aircraft:
-            return make_new_aircraft(form, context);
-        case FormKind::meter_change:
-            return make_meter_change(form, context);
-        case FormKind::work_done:
-            return make_work_done(form, context);
-        case FormKind::new_item:
-            return make_new_item(form, context);
-        case FormKind::change_limit:
-            return make_change_limit(form, context);
-        case FormKind::permit:
-            return make_permit(form, context);
-        case FormKind::rename_item:
-            return make_rename_item(form, context);
-        case FormKind::usage_plan:
-            return make_usage_plan(form, context);
-        case FormKind::parked:
-            return make_parked(form, context);
-        case FormKind::from_template:
-            return make_from_template(form, context);
-        case FormKind::correct:
-            return make_correct(form, context);
-        case FormKind::withdraw:
-            return make_withdraw(form, context);
-        case FormKind::author:
-            return make_author(form, context);
-        case FormKind::specimen:
-            return make_specimen(form, context);
-        case FormKind::new_part:
-            return make_new_part(form, context);
-        case FormKind::part_fit:
-            return make_part_fit(form, context);
-        case FormKind::part_remove:
-            return make_part_remove(form, context);
-        case FormKind::part_move:
-            return make_part_move(form, context);
-        case FormKind::part_scrap:
-            return make_part_scrap(form, context);
-        case FormKind::part_work:
-            return make_part_work(form, context);
-        case FormKind::part_rebuild:
-            return make_part_rebuild(form, context);
-        case FormKind::event:
-            return make_event(form, context);
-        case FormKind::sign_event:
-            return make_sign_event(form, context);
-        case FormKind::wear_limit:
-            return make_wear_limit(form, context);
-        case FormKind::measure_wear:
-            return make_measure_wear(form, context);
+/// How a form is laid out and what becomes of it; none of the two that save nothing here.
+struct Steps {
+    FormKind kind;
+    void (*make)(Form& form, const FormContext& context);
+    Facts (*take)(Form& form, const FormContext& context, Signer& signer);
+};
+
+/// In the order of FormKind.
+constexpr std::array all_steps{
+    Steps{FormKind::new_aircraft, make_new_aircraft, take_new_aircraft},
+    Steps{FormKind::meter_change, make_meter_change, take_meter_change},
+    Steps{FormKind::work_done, make_work_done, take_work_done},
+    Steps{FormKind::new_item, make_new_item, take_new_item},
+    Steps{FormKind::change_limit, make_change_limit, take_change_limit},
+    Steps{FormKind::permit, make_permit, take_permit},
+    Steps{FormKind::rename_item, make_rename_item, take_rename_item},
+    Steps{FormKind::usage_plan, make_usage_plan, take_usage_plan},
+    Steps{FormKind::parked, make_parked, take_parked},
+    Steps{FormKind::from_template, make_from_template, take_from_template},
+    Steps{FormKind::correct, make_correct, take_correct},
+    Steps{FormKind::withdraw, make_withdraw, take_withdraw},
+    Steps{FormKind::author, make_author, nullptr},
+    Steps{FormKind::specimen, make_specimen, nullptr},
+    Steps{FormKind::new_part, make_new_part, take_new_part},
+    Steps{FormKind::part_fit, make_part_fit, take_part_fit},
+    Steps{FormKind::part_remove, make_part_remove, take_part_remove},
+    Steps{FormKind::part_move, make_part_move, take_part_move},
+    Steps{FormKind::part_scrap, make_part_scrap, take_part_scrap},
+    Steps{FormKind::part_work, make_part_work, take_part_work},
+    Steps{FormKind::part_rebuild, make_part_rebuild, take_part_rebuild},
+    Steps{FormKind::event, make_event, take_event},
+    Steps{FormKind::sign_event, make_sign_event, take_sign_event},
+    Steps{FormKind::wear_limit, make_wear_limit, take_wear_limit},
+    Steps{FormKind::measure_wear, make_measure_wear, take_measure_wear},
+    Steps{FormKind::storage, make_storage, take_storage},
+    Steps{FormKind::return_to_service, make_return, take_return},
+    Steps{FormKind::meter_adjusted, make_adjust, take_adjust},
+    Steps{FormKind::flown_as, make_flown_as, take_flown_as},
+    Steps{FormKind::hours_factor, make_factor, take_factor},
+    Steps{FormKind::directive, make_directive, take_directive},
+    Steps{FormKind::decide, make_decide, take_decide},
+    Steps{FormKind::means, make_means, take_means},
+};
+
+constexpr bool is_in_order() {
+    for (std::size_t place = 0; place < all_steps.size(); ++place) {
+        if (all_steps[place].kind != static_cast<FormKind>(place)) return false;
     }
+    return all_steps.back().kind == FormKind::means;
+}
+
+static_assert(is_in_order());
+
+[[nodiscard]] const Steps& steps_of(FormKind kind) {
+    return all_steps[static_cast<std::size_t>(kind)];
 }
 
 }  // namespace
@@ -94,7 +97,7 @@ Form make_form(FormKind kind, base::Id subject, const FormContext& context) {
     form.aircraft = aircraft_of_subject(context.journal, subject);
     form.intro = base::Word::blank;
     form.submit = base::Word::form_save;
-    lay_out(form, context);
+    steps_of(kind).make(form, context);
     // The day of an entry mostly is a recent one; a day out of old papers is not.
     FieldView* day = find_field(form, "date");
     if (day != nullptr && day->kind == FieldKind::date) day->quick = quick_days(context.today);
@@ -126,58 +129,8 @@ void reshape(Form& form, const FormContext& context) {
 }
 
 std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Signer& signer) {
-    switch (form.kind) {
-        case FormKind::new_aircraft:
-            return take_new_aircraft(form, context, signer);
-        case FormKind::meter_change:
-            return take_meter_change(form, context, signer);
-        case FormKind::work_done:
-            return take_work_done(form, context, signer);
-        case FormKind::new_item:
-            return take_new_item(form, context, signer);
-        case FormKind::change_limit:
-            return take_change_limit(form, context, signer);
-        case FormKind::permit:
-            return take_permit(form, context, signer);
-        case FormKind::rename_item:
-            return take_rename_item(form, context, signer);
-        case FormKind::usage_plan:
-            return take_usage_plan(form, context, signer);
-        case FormKind::parked:
-            return take_parked(form, context, signer);
-        case FormKind::from_template:
-            return take_from_template(form, context, signer);
-        case FormKind::correct:
-            return take_correct(form, context, signer);
-        case FormKind::withdraw:
-            return take_withdraw(form, context, signer);
-        case FormKind::new_part:
-            return take_new_part(form, context, signer);
-        case FormKind::part_fit:
-            return take_part_fit(form, context, signer);
-        case FormKind::part_remove:
-            return take_part_remove(form, context, signer);
-        case FormKind::part_move:
-            return take_part_move(form, context, signer);
-        case FormKind::part_scrap:
-            return take_part_scrap(form, context, signer);
-        case FormKind::part_work:
-            return take_part_work(form, context, signer);
-        case FormKind::part_rebuild:
-            return take_part_rebuild(form, context, signer);
-        case FormKind::event:
-            return take_event(form, context, signer);
-        case FormKind::sign_event:
-            return take_sign_event(form, context, signer);
-        case FormKind::wear_limit:
-            return take_wear_limit(form, context, signer);
-        case FormKind::measure_wear:
-            return take_measure_wear(form, context, signer);
-        case FormKind::author:
-        case FormKind::specimen:
-            return {};
-    }
-    return {};
+    const auto take = steps_of(form.kind).take;
+    return take == nullptr ? std::vector<facts::Fact>{} : take(form, context, signer);
 }
 
 }  // namespace twoclocks::canvas

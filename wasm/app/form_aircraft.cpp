@@ -6,6 +6,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/timeline/entry.hpp"
+#include "engine/timeline/meter_adjust.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -262,7 +263,7 @@ Facts take_meter_change(Form& form, const FormContext& context, Signer& signer) 
     Facts out;
     FlightTime total = first_total.value_or(FlightTime{0});
     if (meter != nullptr) {
-        total = *old_reads - meter->reads + meter->total;
+        total = timeline::total_of(*meter, *old_reads, *on);
         out.push_back(
             signer.sign(signer.new_id(),
                         {*on, {form.aircraft, meter->id}, facts::Reading{*old_reads, {}, {}}, {}},

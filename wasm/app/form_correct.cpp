@@ -85,7 +85,7 @@ class FieldMaker final : public facts::FieldTeller {
     }
 
     void needed_number(std::string_view key, std::int32_t thousandths, std::int32_t) override {
-        add(key, FieldKind::decimal, views::thousandths_text(thousandths), Need::needed);
+        add(key, FieldKind::decimal, typed_thousandths(thousandths), Need::needed);
     }
 
     void maybe_choice(std::string_view key,

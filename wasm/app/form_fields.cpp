@@ -6,6 +6,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/base/written_number.hpp"
+#include "engine/views/record_care.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -151,6 +152,13 @@ std::optional<std::int64_t> FieldReader::whole(std::string_view id) {
     FieldView* field = filled(id);
     if (field == nullptr) return std::nullopt;
     return taken(*field, read_whole(field->text));
+}
+
+std::string typed_thousandths(std::int64_t thousandths) {
+    constexpr std::int32_t decimals = 3;
+    std::string out = views::thousandths_text(thousandths);
+    if (!read_decimal(out, decimals)) out += '0';
+    return out;
 }
 
 std::optional<std::int64_t> FieldReader::decimal(std::string_view id, std::int32_t decimals) {

@@ -25,6 +25,9 @@ enum class Need : std::uint8_t { needed, optional };
 [[nodiscard]] FieldView with_hint(FieldView field, base::Word hint);
 [[nodiscard]] std::string tenths_text(base::FlightTime time);
 
+/// Thousandths as they are typed: with a zero more where they would be read two ways.
+[[nodiscard]] std::string typed_thousandths(std::int64_t thousandths);
+
 /// Reads the fields of one form.
 class FieldReader {
   public:

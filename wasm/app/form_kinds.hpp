@@ -44,6 +44,8 @@ void make_part_scrap(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_part_scrap(Form& form, const FormContext& context, Signer& signer);
 void make_part_work(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_part_work(Form& form, const FormContext& context, Signer& signer);
+/// Chooses what hangs on the part as what the work renews.
+void choose_part_work(Form& form, const timeline::PartState& part, base::Id item);
 void make_part_rebuild(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_part_rebuild(Form& form, const FormContext& context, Signer& signer);
 void make_author(Form& form, const FormContext& context);
@@ -56,6 +58,26 @@ void make_wear_limit(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_wear_limit(Form& form, const FormContext& context, Signer& signer);
 void make_measure_wear(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_measure_wear(Form& form, const FormContext& context, Signer& signer);
+void make_storage(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_storage(Form& form, const FormContext& context, Signer& signer);
+void make_return(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_return(Form& form, const FormContext& context, Signer& signer);
+void make_adjust(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_adjust(Form& form, const FormContext& context, Signer& signer);
+void make_flown_as(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_flown_as(Form& form, const FormContext& context, Signer& signer);
+void make_factor(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_factor(Form& form, const FormContext& context, Signer& signer);
+
+void make_directive(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_directive(Form& form, const FormContext& context, Signer& signer);
+void make_decide(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_decide(Form& form, const FormContext& context, Signer& signer);
+void make_means(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_means(Form& form, const FormContext& context, Signer& signer);
+
+/// The item hangs on an aircraft or a part that is recorded.
+[[nodiscard]] bool can_change_directive(base::Id item, const FormContext& context);
 
 /// The item of a form's bearer by its id, null when it bears none of that name.
 [[nodiscard]] const timeline::ItemState* item_of(const FormContext& context, base::Id id);

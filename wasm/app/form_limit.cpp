@@ -1,9 +1,11 @@
 // A new item with its limit, a limit that takes the place of the one in force, leave to fly past
 // one, and a new name. The bearer of an item is what its facts are about first.
 #include "wasm/app/form_kinds.hpp"
+#include "wasm/app/form_parts.hpp"
 #include "wasm/app/limit_fields.hpp"
 
 #include "engine/base/message_args.hpp"
+#include "engine/facts/print.hpp"
 #include "engine/limits/due.hpp"
 #include "engine/timeline/resolve.hpp"
 
@@ -46,8 +48,10 @@ void name_item(Form& form, const FormContext& context, const timeline::ItemState
 }  // namespace
 
 const timeline::ItemState* item_of(const FormContext& context, base::Id id) {
-    if (context.aircraft == nullptr) return nullptr;
-    for (const timeline::ItemState& item : context.aircraft->items) {
+    const timeline::PartState* part = part_with_item(context, id);
+    if (part == nullptr && context.aircraft == nullptr) return nullptr;
+    for (const timeline::ItemState& item :
+         part != nullptr ? part->items : context.aircraft->items) {
         if (item.id == id) return &item;
     }
     return nullptr;
@@ -56,7 +60,10 @@ const timeline::ItemState* item_of(const FormContext& context, base::Id id) {
 void make_new_item(Form& form, const FormContext& context) {
     form.title = Word::form_new_item;
     form.intro = Word::form_new_item_intro;
-    const bool has_items = context.aircraft != nullptr && !context.aircraft->items.empty();
+    const timeline::PartState* part = part_in(context, form.subject);
+    if (part != nullptr) form.about = {Word::as_told, {base::text_arg(part_label(*part))}};
+    const bool has_items =
+        part != nullptr || (context.aircraft != nullptr && !context.aircraft->items.empty());
     form.fields.push_back(
         make_field("name", Word::field_item_name, FieldKind::text, {}, Need::needed));
     form.fields.push_back(make_choice(
@@ -65,8 +72,15 @@ void make_new_item(Form& form, const FormContext& context) {
         {Word::role_overhaul, Word::role_inspection, Word::role_component, Word::role_other},
         has_items ? 1 : 0));
     facts::LimitSet limit = fresh_limit();
-    if (context.aircraft != nullptr) limit.anchor_total = limits::total_time(*context.aircraft);
+    // A part carries its limits along: they count in its own hours.
+    if (part != nullptr) {
+        limit.anchor_total = part->tsn_estimated ? std::nullopt : part->tsn;
+    } else if (context.aircraft != nullptr) {
+        limit.anchor_total = limits::total_time(*context.aircraft);
+    }
     add_usual_fields(form, limit);
+    FieldView* last = find_field(form, "anchor_total");
+    if (part != nullptr && last != nullptr) last->label = {Word::field_last_since_new, {}};
     form.fields.push_back(
         as_more(make_field("chapter", Word::field_chapter, FieldKind::text, {}, Need::optional),
                 Word::blank));
@@ -109,7 +123,12 @@ Facts take_change_limit(Form& form, const FormContext& context, Signer& signer) 
         reader.complain("date", Trouble::form_limit_before, {base::day_arg(*since)});
     facts::LimitSet limit = limit_in_force(item);
     read_limit(reader, limit);
-    facts::Body body{on.value_or(context.today), {form.aircraft, item->id}, std::move(limit), {}};
+    const base::Date from = on.value_or(context.today);
+    const std::vector<base::Id> about{form.aircraft, item->id};
+    if (item->limit && reader.sound() &&
+        facts::say_the_same({from, about, *item->limit, {}}, {from, about, limit, {}}))
+        reader.complain("date", Trouble::form_same_as_before);
+    facts::Body body{from, about, std::move(limit), {}};
     check_limit_fields(reader, body, item->role, context.today);
     if (!reader.sound()) return {};
     return {signer.sign(signer.new_id(), std::move(body), context.journal)};
@@ -165,6 +184,9 @@ void make_rename_item(Form& form, const FormContext& context) {
 Facts take_rename_item(Form& form, const FormContext& context, Signer& signer) {
     FieldReader reader{form};
     facts::ItemChanged changed{reader.text("name"), reader.text("why")};
+    const timeline::ItemState* item = item_of(context, form.subject);
+    if (item != nullptr && item->name == changed.name)
+        reader.complain("name", Trouble::form_same_as_before);
     if (!reader.sound()) return {};
     facts::Body body{context.today, {form.aircraft, form.subject}, std::move(changed), {}};
     return {signer.sign(signer.new_id(), std::move(body), context.journal)};

@@ -2,6 +2,8 @@
 #include "wasm/app/form_kinds.hpp"
 #include "wasm/app/form_parts.hpp"
 
+#include <utility>
+
 #include "engine/base/message_args.hpp"
 
 namespace twoclocks::canvas {
@@ -13,6 +15,9 @@ using timeline::PartState;
 
 /// In the order of the options of the field "kind".
 enum class PartWork : std::int32_t { overhaul, other };
+
+/// Behind them stands what hangs on the part.
+constexpr std::size_t kinds_of_work = 2;
 
 [[nodiscard]] bool is_fitted(const PartState* part) {
     return part != nullptr && part->whereabouts == timeline::Whereabouts::fitted;
@@ -86,13 +91,29 @@ Facts take_part_scrap(Form& form, const FormContext& context, Signer& signer) {
 
 void make_part_work(Form& form, const FormContext& context) {
     begin_part_form(form, context, Word::form_part_work, Word::form_part_work_intro);
-    form.fields.push_back(make_choice(
-        "kind", Word::field_part_work, {Word::option_overhaul, Word::option_other_work}, 0));
+    FieldView kind = make_choice(
+        "kind", Word::field_part_work, {Word::option_overhaul, Word::option_other_work}, 0);
+    if (const PartState* part = part_in(context, form.subject)) {
+        for (const timeline::ItemState& item : part->items)
+            kind.options.push_back({Word::as_told, {base::text_arg(item.name)}});
+    }
+    form.fields.push_back(std::move(kind));
     add_field(form, "what", Word::field_what, FieldKind::text, Need::needed);
     if (is_fitted(part_in(context, form.subject))) add_host_total(form, context);
     add_field(form, "done_by", Word::field_done_by, FieldKind::text, Need::optional);
     add_field(form, "place", Word::field_place, FieldKind::text, Need::optional);
     add_field(form, "reference", Word::field_reference, FieldKind::text, Need::optional);
+}
+
+void choose_part_work(Form& form, const PartState& part, base::Id item) {
+    FieldView* kind = find_field(form, "kind");
+    FieldView* what = find_field(form, "what");
+    if (kind == nullptr || what == nullptr) return;
+    for (std::size_t place = 0; place < part.items.size(); ++place) {
+        if (part.items[place].id != item) continue;
+        kind->chosen = static_cast<std::int32_t>(kinds_of_work + place);
+        if (what->text.empty()) what->text = part.items[place].name;
+    }
 }
 
 Facts take_part_work(Form& form, const FormContext& context, Signer& signer) {
@@ -107,8 +128,12 @@ Facts take_part_work(Form& form, const FormContext& context, Signer& signer) {
     work.done_by = reader.text("done_by");
     work.place = reader.text("place");
     work.reference = reader.text("reference");
-    if (reader.choice("kind") == static_cast<std::int32_t>(PartWork::overhaul))
-        work.renews = {{form.subject, {}}};
+    const std::int32_t kind = reader.choice("kind");
+    if (kind == static_cast<std::int32_t>(PartWork::overhaul)) work.renews = {{form.subject, {}}};
+    const auto item = static_cast<std::size_t>(kind) - kinds_of_work;
+    if (part != nullptr && kind > static_cast<std::int32_t>(PartWork::other) &&
+        item < part->items.size())
+        work.renews = {{part->items[item].id, {}}};
     // Of work done where the part is fitted, the total is that of what it is fitted to.
     std::vector<base::Id> about{form.subject};
     if (!host.empty()) about.insert(about.begin(), host);

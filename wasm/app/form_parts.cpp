@@ -61,6 +61,16 @@ const PartState* part_in(const FormContext& context, Id part) {
     return found == context.parts->end() ? nullptr : &*found;
 }
 
+const PartState* part_with_item(const FormContext& context, Id item) {
+    if (context.parts == nullptr) return nullptr;
+    for (const PartState& part : *context.parts) {
+        for (const timeline::ItemState& each : part.items) {
+            if (each.id == item) return &part;
+        }
+    }
+    return nullptr;
+}
+
 void begin_part_form(Form& form, const FormContext& context, Word title, Word intro) {
     form.title = title;
     form.intro = intro;

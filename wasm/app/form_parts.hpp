@@ -13,6 +13,9 @@ inline constexpr const char* day_field = "date";
 /// The part a form is about, null when it is not recorded.
 [[nodiscard]] const timeline::PartState* part_in(const FormContext& context, base::Id part);
 
+/// The part that an item hangs on, null when it hangs on none.
+[[nodiscard]] const timeline::PartState* part_with_item(const FormContext& context, base::Id item);
+
 /// Title, intro with the name of the part, and the day.
 void begin_part_form(Form& form, const FormContext& context, base::Word title, base::Word intro);
 

@@ -112,7 +112,7 @@ void make_wear_limit(Form& form, const FormContext& context) {
     field("limit",
           Word::field_limit_thousandths,
           FieldKind::decimal,
-          now.unit.empty() ? std::string{} : views::thousandths_text(now.limit_thousandths),
+          now.unit.empty() ? std::string{} : typed_thousandths(now.limit_thousandths),
           Need::needed);
     field("unit", Word::field_unit, FieldKind::text, unit_of(item), Need::needed);
     field("date", Word::field_date, FieldKind::date, base::print_date(context.today), Need::needed);

@@ -9,6 +9,7 @@
 #include "wasm/app/form.hpp"
 #include "wasm/app/import.hpp"
 #include "wasm/app/ledger.hpp"
+#include "wasm/app/on_return.hpp"
 #include "wasm/app/pad.hpp"
 #include "wasm/app/parts.hpp"
 #include "wasm/app/signer.hpp"
@@ -34,6 +35,7 @@ struct Place {
         specimen,
         checks,
         status,
+        on_return,
         parts,
         part
     };
@@ -100,6 +102,7 @@ struct AppState::Inside {
     Form form;
     Form checks{make_checks_form()};  // what was asked of the list of checks
     Form parts_asked;                 // and of the list of parts
+    Form return_asked;                // and the day of a return to service
     Entry entry;
     std::optional<Import> import;
     Sheet sheet;
@@ -119,12 +122,14 @@ struct AppState::Inside {
     /// The fields that are on the page.
     [[nodiscard]] Form& typed() {
         if (here().kind == Place::Kind::parts) return parts_asked;
+        if (here().kind == Place::Kind::on_return) return return_asked;
         return here().kind == Place::Kind::checks ? checks : form;
     }
 
     /// A list that is searched, not a form that is filled in.
     [[nodiscard]] bool asks() {
-        return here().kind == Place::Kind::checks || here().kind == Place::Kind::parts;
+        return here().kind == Place::Kind::checks || here().kind == Place::Kind::parts ||
+               here().kind == Place::Kind::on_return;
     }
 
     void open(Place place);

@@ -145,12 +145,6 @@ class OneField final : public facts::FieldTeller {
     FieldView field_;
 };
 
-[[nodiscard]] FieldView field_of(const facts::LimitSet& limit, std::string_view key) {
-    OneField field{key};
-    facts::visit_fields(field, limit);
-    return field.take();
-}
-
 /// Walks a limit and takes what was left in each of its fields.
 class LimitTaker final : public facts::FieldTaker {
   public:
@@ -224,6 +218,12 @@ class LimitTaker final : public facts::FieldTaker {
 
 }  // namespace
 
+FieldView limit_field(const facts::LimitSet& limit, std::string_view key) {
+    OneField field{key};
+    facts::visit_fields(field, limit);
+    return field.take();
+}
+
 facts::LimitSet fresh_limit() {
     facts::LimitSet limit;
     limit.anchor = facts::Anchor::release;
@@ -239,12 +239,12 @@ FieldView as_more(FieldView field, Word group) {
 
 void add_usual_fields(Form& form, const facts::LimitSet& limit) {
     for (const char* key : usual_keys)
-        form.fields.push_back(field_of(limit, key));
+        form.fields.push_back(limit_field(limit, key));
 }
 
 void add_rare_fields(Form& form, const facts::LimitSet& limit) {
     for (const Row& row : rare_rows)
-        form.fields.push_back(with_hint(as_more(field_of(limit, row.key), row.group), row.hint));
+        form.fields.push_back(with_hint(as_more(limit_field(limit, row.key), row.group), row.hint));
 }
 
 void read_limit(FieldReader& reader, facts::LimitSet& limit) {

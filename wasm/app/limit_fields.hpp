@@ -18,6 +18,9 @@ void add_usual_fields(Form& form, const facts::LimitSet& limit);
 /// Adds the fields that few limits have, filled from one.
 void add_rare_fields(Form& form, const facts::LimitSet& limit);
 
+/// The field of one key of a limit.
+[[nodiscard]] FieldView limit_field(const facts::LimitSet& limit, std::string_view key);
+
 /// A field that few need, among those of a group.
 [[nodiscard]] FieldView as_more(FieldView field, base::Word group);
 

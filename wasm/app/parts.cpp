@@ -23,12 +23,14 @@ std::vector<PartOffer> offered(Whereabouts whereabouts) {
     const PartOffer rebuild{
         FormKind::part_rebuild, "part-rebuild", {Word::button_part_rebuild, {}}};
     const PartOffer scrap{FormKind::part_scrap, "part-scrap", {Word::button_part_scrap, {}}};
+    const PartOffer item{FormKind::new_item, "part-item", {Word::button_new_item, {}}};
+    const PartOffer directive{FormKind::directive, "part-directive", {Word::button_directive, {}}};
     switch (whereabouts) {
         case Whereabouts::fitted:
-            return {off, work, rebuild};
+            return {off, work, item, directive, rebuild};
         case Whereabouts::shelf:
         case Whereabouts::lent:
-            return {fit, move, work, rebuild, scrap};
+            return {fit, move, work, item, directive, rebuild, scrap};
         case Whereabouts::scrapped:
             break;
     }

@@ -8,6 +8,7 @@
 #include "engine/base/message_args.hpp"
 #include "engine/base/order.hpp"
 #include "engine/facts/journal.hpp"
+#include "engine/views/return_view.hpp"
 #include "engine/views/status_view.hpp"
 
 namespace twoclocks::canvas {
@@ -104,6 +105,7 @@ using Inside = AppState::Inside;
         case Place::Kind::aircraft:
         case Place::Kind::checks:
         case Place::Kind::status:
+        case Place::Kind::on_return:
         case Place::Kind::parts:
             return Beside{views::make_fleet_view(in.fleet_list()), here.subject};
         case Place::Kind::part: {
@@ -144,7 +146,8 @@ using Inside = AppState::Inside;
     const Place& here = in.here();
     const views::Assessed* aircraft = in.assessed(here.subject);
     const bool about_one = here.kind == Place::Kind::aircraft || here.kind == Place::Kind::pad ||
-                           here.kind == Place::Kind::checks || here.kind == Place::Kind::status;
+                           here.kind == Place::Kind::checks || here.kind == Place::Kind::status ||
+                           here.kind == Place::Kind::on_return;
     if (about_one && aircraft == nullptr) return views::make_fleet_view(in.fleet_list());
     switch (here.kind) {
         case Place::Kind::fleet:
@@ -166,6 +169,8 @@ using Inside = AppState::Inside;
             return checks_page(in.checks, *aircraft);
         case Place::Kind::status:
             return views::make_status_view(in.ledger.visible(), *aircraft);
+        case Place::Kind::on_return:
+            return return_page(in.return_asked, *aircraft);
         case Place::Kind::parts:
             return parts_page(in.parts_asked, here.subject, in.context_of(here.subject));
         case Place::Kind::part:
@@ -185,6 +190,7 @@ using Inside = AppState::Inside;
         case Place::Kind::aircraft:
         case Place::Kind::checks:
         case Place::Kind::status:
+        case Place::Kind::on_return:
         case Place::Kind::parts:
         case Place::Kind::part:
             return Tab::fleet;
@@ -225,10 +231,10 @@ void AppState::Inside::make_screen() {
     screen = {};
     if (two_panes) screen.beside = beside_of(*this);
     const Place::Kind kind = here().kind;
-    const bool chosen = kind == Place::Kind::aircraft || kind == Place::Kind::pad ||
-                        kind == Place::Kind::checks || kind == Place::Kind::status ||
-                        kind == Place::Kind::form || kind == Place::Kind::parts ||
-                        kind == Place::Kind::part || !screen.beside;
+    const bool chosen =
+        kind == Place::Kind::aircraft || kind == Place::Kind::pad || kind == Place::Kind::checks ||
+        kind == Place::Kind::status || kind == Place::Kind::form || kind == Place::Kind::parts ||
+        kind == Place::Kind::part || kind == Place::Kind::on_return || !screen.beside;
     screen.page = chosen ? page_of(*this) : page_beside(*this, *screen.beside);
     screen.tab = caution_accepted ? tab_of(*this) : Tab::none;
     screen.can_go_back = places.size() > 1;
@@ -250,6 +256,8 @@ void AppState::Inside::make_screen() {
         screen.whys = views::whys_of(listed->view);
     if (const auto* status = std::get_if<views::StatusView>(&screen.page))
         screen.whys = views::whys_of(*status);
+    if (const auto* back = std::get_if<ReturnPage>(&screen.page))
+        screen.whys = views::whys_of(back->view);
     if (!std::holds_alternative<RecordSheet>(screen.page)) screen.sheet = sheet;
     screen.theme = theme;
     screen.single_keys = single_keys;

@@ -127,8 +127,11 @@ base::Result<std::int64_t> read_decimal(std::string_view text, std::int32_t deci
     const auto whole = base::joined_runs(number, has_fraction ? runs - 1 : runs, most_whole);
     if ((number.form != base::NumberForm::whole && !has_fraction) || !whole)
         return base::trouble(Trouble::form_not_decimal, {shown});
-    const std::string_view fraction = has_fraction ? number.runs.back() : std::string_view{};
+    std::string_view fraction = has_fraction ? number.runs.back() : std::string_view{};
     const auto most = static_cast<std::size_t>(decimals);
+    // A zero more makes three digits a fraction and no thousands: it says nothing itself.
+    while (fraction.size() > most && fraction.back() == '0')
+        fraction.remove_suffix(1);
     if (fraction.size() > most)
         return base::trouble(Trouble::form_decimals, {base::whole_arg(decimals), shown});
     if (*whole > most_whole) return base::trouble(Trouble::form_too_large, {shown});

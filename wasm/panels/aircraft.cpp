@@ -43,11 +43,16 @@ struct Recorded {
 constexpr std::array recorded{
     Recorded{"event", Word::button_event, FormKind::event},
     Recorded{"new-item", Word::button_new_item, FormKind::new_item},
+    Recorded{"directive", Word::button_directive, FormKind::directive},
     Recorded{"template", Word::button_template, FormKind::from_template},
     Recorded{"wear-limit", Word::button_wear_limit, FormKind::wear_limit},
     Recorded{"meter-change", Word::button_meter_change, FormKind::meter_change},
     Recorded{"usage-plan", Word::button_usage_plan, FormKind::usage_plan},
     Recorded{"parked", Word::button_parked, FormKind::parked},
+    Recorded{"storage", Word::button_storage, FormKind::storage},
+    Recorded{"adjust", Word::button_adjust, FormKind::meter_adjusted},
+    Recorded{"flown-as", Word::button_flown_as, FormKind::flown_as},
+    Recorded{"factor", Word::button_factor, FormKind::hours_factor},
 };
 
 /// The page while it is drawn: what it shows and what was pressed.
@@ -58,6 +63,7 @@ class AircraftPage {
     void narrow() {
         identity();
         events();
+        storage();
         clocks();
         sentences();
         ui_.gap(space::small);
@@ -77,6 +83,7 @@ class AircraftPage {
             [&] {
                 identity();
                 events();
+                storage();
                 clocks();
                 sentences();
                 ui_.gap(space::base);
@@ -118,6 +125,23 @@ class AircraftPage {
             ui_.gap(space::middle);
         }
         ui_.gap(space::small);
+    }
+
+    /// Since when it is stored, and what that leads to.
+    void storage() {
+        if (view_.storage.empty()) return;
+        for (const base::Message& line : view_.storage) {
+            paragraph(ui_, Type::body_strong, Tone::ink, ui_.say(line));
+            ui_.gap(space::small);
+        }
+        std::vector<ButtonSpec> buttons{
+            {"on-return", ui_.say(Word::button_on_return), true, view_.registration}};
+        if (view_.can_return)
+            buttons.push_back({"return", ui_.say(Word::button_return), true, view_.registration});
+        const std::int32_t pressed = button_row(ui_, buttons);
+        if (pressed == 0) answer_ = intent::OpenReturn{view_.id};
+        if (pressed == 1) open_form(FormKind::return_to_service, view_.id);
+        ui_.gap(space::middle);
     }
 
     [[nodiscard]] bool past(Edge edge) const {

@@ -87,6 +87,10 @@ void reading(Ui& ui, const LogPage::Pad& pad, Answer& answer) {
             answer = intent::OpenForm{FormKind::meter_change, pad.view.aircraft};
         }
         ui.gap(target::apart);
+        if (quiet_button(ui, "other-hours", ui.say(Word::button_other_hours))) {
+            answer = intent::OpenForm{FormKind::meter_adjusted, pad.view.aircraft};
+        }
+        ui.gap(target::apart);
     }
     paragraph(ui, Type::body_strong, Tone::ink, ui.say(pad.difference));
     paragraph(ui, Type::body, Tone::soft, ui.say(pad.view.last));

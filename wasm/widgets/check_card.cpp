@@ -88,6 +88,7 @@ DuePress check_card(Ui& ui, std::int32_t index, const views::CheckRow& row) {
     card(ui, [&] {
         name_and_state(ui, {Type::answer, 3, due.name, due.state, ui.say(due.state_word)});
         paragraph(ui, Type::small, Tone::soft, ui.say(due.source));
+        directive_lines(ui, due);
         ui.gap(space::middle);
         Rows rows{ui, index, due.name};
         if (due.hours_left && row.hours)

@@ -101,10 +101,30 @@ std::optional<FormKind> item_buttons(Ui& ui, std::int32_t index, const DueRow& r
     offer("change-limit-", Word::button_change_limit, FormKind::change_limit);
     // Nobody asks for leave to fly past what is far away.
     if (row.state >= views::State::due) offer("permit-", Word::button_permit, FormKind::permit);
+    if (row.directive && row.directive->can_decide) {
+        offer("decide-", Word::button_decide, FormKind::decide);
+        if (all) offer("means-", Word::button_means, FormKind::means);
+    }
     if (all) offer("rename-", Word::button_rename_item, FormKind::rename_item);
     const std::int32_t pressed = button_row(ui, buttons);
     if (pressed < 0) return std::nullopt;
     return forms[static_cast<std::size_t>(pressed)];
+}
+
+void directive_lines(Ui& ui, const DueRow& row) {
+    if (!row.directive) return;
+    const views::DirectiveView& view = *row.directive;
+    const auto line = [&](const base::Message& message, Type type, Tone tone) {
+        const std::string words = ui.say(message);
+        if (!words.empty()) paragraph(ui, type, tone, words);
+    };
+    line(view.name, Type::small, Tone::ink);
+    line(view.standing, Type::body_strong, Tone::ink);
+    line(view.last, Type::small, Tone::soft);
+    line(view.method, Type::small, Tone::soft);
+    line(view.means, Type::small, Tone::soft);
+    for (const base::Message& next : view.next)
+        line(next, Type::small, Tone::ink);
 }
 
 DuePress due_card(Ui& ui, std::int32_t index, const DueRow& row) {
@@ -112,6 +132,7 @@ DuePress due_card(Ui& ui, std::int32_t index, const DueRow& row) {
     card(ui, [&] {
         name_and_state(ui, {Type::answer, 3, row.name, row.state, ui.say(row.state_word)});
         paragraph(ui, Type::small, Tone::soft, ui.say(row.source));
+        directive_lines(ui, row);
         ui.gap(space::middle);
         press.figure = figure_cells(ui, figures_of(ui, index, row));
         ui.gap(space::middle);

@@ -24,6 +24,9 @@ struct DuePress {
                                                    const views::DueRow& row,
                                                    bool all);
 
+/// The directive that an item rests on: number, standing, what was done, what comes next.
+void directive_lines(Ui& ui, const views::DueRow& row);
+
 [[nodiscard]] DuePress due_card(Ui& ui, std::int32_t index, const views::DueRow& row);
 /// How many figures a row shows.
 [[nodiscard]] std::int32_t figures_in(const views::DueRow& row);

@@ -1,0 +1,43 @@
+// Every view of a journal at once: what the report program prints.
+#include "engine/facts/parse.hpp"
+#include "engine/views/json_object.hpp"
+#include "engine/views/print_views.hpp"
+#include "engine/views/status_view.hpp"
+
+namespace twoclocks::views {
+
+using base::Region;
+
+std::string print_report(std::string_view journal_text, base::Date today, const Region& region) {
+    const facts::Parsed parsed = facts::parse_journal(journal_text);
+    facts::Journal journal;
+    for (const facts::Fact& fact : parsed.facts)
+        journal.add(fact);
+    std::vector<Assessed> fleet;
+    for (timeline::AircraftState& state : timeline::replay_fleet(journal, today)) {
+        std::vector<timeline::PartState> parts = timeline::parts_of(journal, state.id, today);
+        fleet.push_back(assess(std::move(state), today, std::move(parts)));
+    }
+    Object out{region};
+    out.text("today", base::print_date(today)).text("fingerprint", facts::fingerprint(journal));
+    out.put("problems", to_json(parsed.problems, region));
+    out.put("fleet", to_json(make_fleet_view(fleet), region));
+    out.put("aircraft", list_of(fleet, [&](const Assessed& one) {
+                return to_json(make_aircraft_view(one), region);
+            }));
+    out.put("log", list_of(fleet, [&](const Assessed& one) {
+                return to_json(make_log_view(one), region);
+            }));
+    out.put("status", list_of(fleet, [&](const Assessed& one) {
+                return to_json(make_status_view(journal, one), region);
+            }));
+    out.put("parts", list_of(timeline::replay_parts(journal, today), [&](const auto& part) {
+                return to_json(part_history(journal, part, today), region);
+            }));
+    out.put("history", to_json(make_history_view(journal, {}, {}), region));
+    std::string text;
+    facts::print_json(out.take(), text);
+    return text + '\n';
+}
+
+}  // namespace twoclocks::views
