@@ -1,5 +1,5 @@
-// The fields of the kinds about parts: a stretch of the list in fields.hpp, which says how it is
-// used.
+// The fields of the kinds about parts: a stretch of the list in field_list.hpp, which says how it
+// is used.
 #pragma once
 
 #include <concepts>
