@@ -1,5 +1,12 @@
 // Every form, and the taps that lead there: rows of the table in pages.mjs.
-import { addDirective, again, openAircraft, openPartForm, openParts, takeOff } from './page_taps.mjs';
+import {
+  addDirective,
+  again,
+  openAircraft,
+  openPartForm,
+  openParts,
+  takeOff,
+} from './page_taps.mjs';
 
 export const formPages = [
   {
@@ -169,6 +176,7 @@ export const formPages = [
     from: 'demo',
     taps: async (page) => {
       await addDirective(page);
+      await again(page, 'ISLE-3');
       await page.tap('button', 'Does it apply?: Mast check');
     },
     sign: ['textbox', /^Who decided/],
@@ -178,6 +186,7 @@ export const formPages = [
     from: 'demo',
     taps: async (page) => {
       await addDirective(page);
+      await again(page, 'ISLE-3');
       await page.tap('button', 'Search the checks');
       await page.tap('button', 'Another approved way: Mast check');
     },
@@ -201,7 +210,7 @@ export const formPages = [
       await takeOff(page);
       await page.tap('button', 'Fit it');
     },
-    sign: ['radio', 'ISLE-1'],
+    sign: ['button', /^Fitted to/],
   },
   {
     name: 'form_part_remove',

@@ -21,7 +21,10 @@ export async function addPart(page, { name, serial, hours, host }) {
   await page.fill('Part number', 'B-200');
   await page.fill('Serial number', serial);
   if (hours !== undefined) await page.fill(/^Time since new/, hours);
-  if (host !== undefined) await page.tap('radio', host);
+  if (host !== undefined) {
+    await page.tap('button', /^Fitted to/);
+    await page.tap('radio', host);
+  }
   await page.tap('button', 'Add a part');
   await page.sees('heading', 'ISLE-3: parts');
 }

@@ -87,13 +87,10 @@ export const pages = [
     name: 'on_return',
     from: 'demo',
     taps: async (page) => {
-      await openAircraft('ISLE-3')(page);
-      await page.tap('button', 'Put into storage');
-      await page.tap('button', 'Save');
-      await again(page, 'ISLE-3');
+      await openAircraft('ISLE-5')(page);
       await page.tap('button', /^On return/);
     },
-    sign: ['heading', 'ISLE-3: on return'],
+    sign: ['heading', 'ISLE-5: on return'],
   },
   {
     name: 'keys_sheet',
@@ -152,6 +149,7 @@ export const pages = [
     taps: async (page) => {
       await takeOff(page);
       await page.tap('button', 'Fit it');
+      await page.tap('button', /^Fitted to/);
       await page.tap('radio', 'ISLE-1');
       await page.tap('button', 'Save');
       await again(page, 'ISLE-1');

@@ -25,7 +25,7 @@ async function withFleet(visit) {
   await visit.tap('button', read);
   await visit.tap('button', 'Look at an invented fleet');
   await visit.tap('button', 'Join it to mine');
-  await visit.reads('paragraph', /^3 aircraft/);
+  await visit.reads('paragraph', /^5 aircraft/);
 }
 
 test('the page starts without a fault and asks nobody else for anything', async (context) => {
@@ -189,10 +189,10 @@ test('a second tab reads along and takes the pen when the first one goes', async
   await first.page.bringToFront();
   await first.tap('button', 'Look at an invented fleet');
   await first.tap('button', 'Join it to mine');
-  await first.reads('paragraph', /^3 aircraft/);
+  await first.reads('paragraph', /^5 aircraft/);
   await second.page.bringToFront();
   await second.tap('tab', 'Files');
-  await second.reads('paragraph', /^3 aircraft/);
+  await second.reads('paragraph', /^5 aircraft/);
   await first.page.close();
   await second.reads('status', /^saved$/);
   assert.deepEqual(second.faults, []);
@@ -206,7 +206,7 @@ test('after one visit everything works without a signal', async (context) => {
   await withFleet(visit);
   await visit.reload();
   await visit.tap('tab', 'Files');
-  await visit.reads('paragraph', /^3 aircraft/);
+  await visit.reads('paragraph', /^5 aircraft/);
 });
 
 test('a new version is offered, and starts only when it is accepted', async (context) => {
@@ -265,12 +265,12 @@ test('the rescue page saves a journal that the program can join', async (context
   await visit.page.goto(`${house.address}rescue.html`);
   const save = visit.page.getByRole('button', { name: 'Save it as a journal file' });
   await save.waitFor();
-  assert.ok((await visit.page.getByRole('status').textContent()).endsWith(' 530'));
+  assert.ok((await visit.page.getByRole('status').textContent()).endsWith(' 966'));
   const { name, bytes } = await visit.download(() => save.click());
   const other = await visitFor(context);
   await other.tap('button', read);
   await other.tap('tab', 'Files');
   await other.choose({ name, bytes }, () => other.tap('button', 'Import a file'));
   await other.tap('button', 'Join it to mine');
-  await other.reads('paragraph', /^3 aircraft, 530 records/);
+  await other.reads('paragraph', /^5 aircraft, 966 records/);
 });

@@ -57,7 +57,7 @@ export class Visit {
   async joinDemo() {
     await this.tap('button', 'Look at an invented fleet');
     await this.tap('button', 'Join it to mine');
-    await this.reads('paragraph', /^3 aircraft/);
+    await this.reads('paragraph', /^5 aircraft/);
     await this.tap('tab', 'Fleet');
   }
 

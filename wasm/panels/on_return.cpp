@@ -29,6 +29,7 @@ class OnReturn {
         lines(page_.view.events, Type::body);
         for (const views::ReturnGroup& group : page_.view.groups)
             show(group);
+        ui_.gap(space::middle);
         if (button_row(ui_, {{"return", ui_.say(Word::button_return)}}) == 0)
             answer_ = intent::OpenForm{FormKind::return_to_service, page_.view.id};
         caution_line(ui_);
