@@ -16,7 +16,7 @@ for (const size of ['small', 'phone', 'laptop']) {
 }
 
 test('of a card that goes on under a fixed button the seen part is aimed at', async (context) => {
-  const page = await open('chromium', { size: 'small', fleet: 'demo' });
+  const page = await open('chromium', { size: 'phone', fleet: 'demo' });
   context.after(() => page.close());
   const { box: over } = await page.sees('button', 'Log a reading');
   const cards = await page.run(() => window.reader.all({ role: 'button' }));
