@@ -23,6 +23,23 @@ using base::Id;
            std::holds_alternative<facts::PartScrapped>(fields);
 }
 
+/// True when a version of an open record is about the hours of a part.
+[[nodiscard]] bool disputes_hours(const Record& record, Id part) {
+    return record.open &&
+           std::any_of(record.heads.begin(), record.heads.end(), [&](const Head& head) {
+               return head.body != nullptr && tells_hours(head.body->fields) &&
+                      head.body->about.front() == part;
+           });
+}
+
+/// True when records disagree about the day of work, so that it may be a day on which nobody knows
+/// the hours.
+[[nodiscard]] bool is_on_several_days(const Record& work) {
+    return work.open && std::any_of(work.heads.begin(), work.heads.end(), [&](const Head& head) {
+               return head.body != nullptr && head.body->on != work.in_use.on;
+           });
+}
+
 /// True when versions of a record about the hours of a part lie on both sides of a day, or on it:
 /// then nobody knows what the part had by that day. Nor where one lies before it and a card told
 /// the time since new after it: what was flown in between is the rest.
@@ -58,9 +75,11 @@ void fold_works(const std::vector<Record>& records, const PartWorks& works, Part
     for (const PartWork& work : works.done) {
         Renewed renewed = work.renewed;
         renewed.total = hours_at(part, work, works.gaps);
+        const bool any_day = is_on_several_days(*work.record);
         const bool in_doubt =
             work.in_doubt || std::any_of(records.begin(), records.end(), [&](const Record& record) {
-                return hides_hours(record, part.id, renewed.on, work.tells != works.tells);
+                return (any_day && disputes_hours(record, part.id)) ||
+                       hides_hours(record, part.id, renewed.on, work.tells != works.tells);
             });
         if (in_doubt && renewed.total) renewed.total = FlightTime{0};
         if (in_doubt) renewed.landings = renewed.starts = std::nullopt;

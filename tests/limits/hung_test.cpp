@@ -265,3 +265,32 @@ TEST_CASE("an overhaul that may be longer ago than papers have it is not counted
     CHECK(settled.left < hours(2000 - 301));
     CHECK_FALSE(left(true).known);
 }
+
+TEST_CASE("work on one of two days promises no more than either, while a fit is asked about",
+          "[limits][hung][disagreement]") {
+    // Overhauled before its papers begin, or when it may have been inside another part or not.
+    const auto left = [](bool before, bool after) {
+        Hung s;
+        const Fact overhaul = s.item(s.gearbox, ItemRole::overhaul, limit(2000, 0));
+        const Fact outer = s.add(Stores::plate("8"));
+        facts::Body papers = s.gearbox.body;
+        papers.on = day("2024-04-01");
+        s.keep(s.ben.correct(s.gearbox, papers));
+        const Fact fit = s.fit(s.gearbox, outer.id, "2024-03-01", -1);
+        s.keep(s.ann.correct(fit, fit.body.fields));
+        s.keep(s.ben.withdraw(fit));
+        const Fact work = s.work(overhaul, {s.gearbox.id, overhaul.id}, "2024-02-01", -1);
+        facts::Body done = work.body;
+        done.on = day("2024-02-02");
+        if (before) s.keep(s.ann.correct(work, done));
+        done.on = day("2024-06-01");
+        if (after) s.keep(s.ben.correct(work, done));
+        return s.hours(s.gearbox, overhaul);
+    };
+    const ClockDue open = left(true, true);
+    for (const ClockDue& settled : {left(true, false), left(false, true)}) {
+        REQUIRE(settled.known);
+        CHECK((!open.known || open.left <= settled.left));
+    }
+    CHECK(left(false, true).left != left(true, false).left);
+}
