@@ -68,6 +68,7 @@ Bearer bearer_of(const timeline::PartState& part) {
     if (!flew_before) out.born.first_fitted = part.first_fitted;
     out.is_asked_about = !part.questions.empty();
     out.history_unknown = part.history_unknown && !part.rebuilt_on;
+    out.most_told = part.most_told;
     for (const timeline::PartSpell& spell : part.spells)
         out.recorded = out.recorded + spell.gained.value_or(FlightTime{0});
     if (!part.flown.empty()) out.recorded_on = part.flown.front().on;

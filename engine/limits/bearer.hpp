@@ -46,12 +46,13 @@ struct Bearer {
     std::optional<base::Count> landings;
     std::optional<base::Count> starts;
     BornOn born;
-    bool is_asked_about{false};             // it has open questions
-    bool history_unknown{false};            // of a part, as its papers say
-    base::FlightTime recorded;              // hours that a part gained on its hosts here
-    std::optional<base::Date> recorded_on;  // and the day they do
-    timeline::StorageState storage{};       // of an aircraft
-    timeline::UseState use{};               // of an aircraft
+    bool is_asked_about{false};                 // it has open questions
+    bool history_unknown{false};                // of a part, as its papers say
+    base::FlightTime recorded;                  // hours that a part gained on its hosts here
+    std::optional<base::FlightTime> most_told;  // of a part: the most that records in dispute tell
+    std::optional<base::Date> recorded_on;      // and the day they do
+    timeline::StorageState storage{};           // of an aircraft
+    timeline::UseState use{};                   // of an aircraft
 };
 
 /// An aircraft as a bearer of limits: total time, its counts, its manufacture.

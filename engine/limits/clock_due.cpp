@@ -135,6 +135,9 @@ void start_hours(ClockDue& out, const Bearer& bearer, const ItemState& item) {
     out.left = FlightTime{0} - bearer.recorded;
     if (bearer.hours && bearer.hours_in == HoursIn::since_new)
         out.left = std::min(out.left, out.limit_hours - *bearer.hours);
+    // While records disagree about its hours it may have flown past its life before these begin.
+    if (!bearer.hours && bearer.most_told)
+        out.left = std::min(out.left, out.limit_hours - *bearer.most_told - bearer.recorded);
     out.used = out.limit_hours - out.left;
     out.due_total = now + out.left;
     out.anchor_total = out.due_total - out.limit_hours;

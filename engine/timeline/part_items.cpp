@@ -32,6 +32,24 @@ using base::Id;
            });
 }
 
+/// The most time since new that any version of what is asked about tells of a part.
+[[nodiscard]] std::optional<FlightTime> most_told(const std::vector<Record>& records, Id part) {
+    std::optional<FlightTime> out;
+    for (const Record& record : records) {
+        if (!disputes_hours(record, part)) continue;
+        for (const Head& head : record.heads) {
+            if (head.body == nullptr) continue;
+            const auto* added = std::get_if<facts::PartAdded>(&head.body->fields);
+            const auto* fitted = std::get_if<facts::PartFitted>(&head.body->fields);
+            const std::optional<FlightTime> tsn = added != nullptr    ? added->tsn
+                                                  : fitted != nullptr ? fitted->tsn
+                                                                      : std::nullopt;
+            if (tsn) out = std::max(out.value_or(*tsn), *tsn);
+        }
+    }
+    return out;
+}
+
 /// True when records disagree about the day of work, so that it may be a day on which nobody knows
 /// the hours.
 [[nodiscard]] bool is_on_several_days(const Record& work) {
@@ -154,6 +172,7 @@ void fold_part_items(const std::vector<Record>& records,
     } else if (part.questions.empty() && !part.flown.empty()) {
         part.hours_in = PartHours::recorded;
     }
+    part.most_told = most_told(records, part.id);
     const std::optional<Date> earliest = part.rebuilt_on ? part.rebuilt_on : part.manufactured;
     fold_items(by_day(records), part.id, earliest, today, part.items);
     fold_limit_marks(records, part.id, today, part.items, part.cautions);

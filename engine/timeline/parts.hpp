@@ -106,8 +106,9 @@ struct PartState {
     std::optional<base::Date> rebuilt_on;
     std::array<std::optional<Renewed>, clock_count> renewed;  // totals are the part's own
     PartHours hours_in{PartHours::unknown};
-    std::vector<ItemState> items;   // what hangs on it; totals count in `hours_in`
-    std::vector<Caution> cautions;  // about those limits
+    std::optional<base::FlightTime> most_told{};  // the most since new that records in dispute tell
+    std::vector<ItemState> items;                 // what hangs on it; totals count in `hours_in`
+    std::vector<Caution> cautions;                // about those limits
     std::vector<PartSpell> spells;
     UsageSeries flown;                // its own count of hours from 0, for what is fitted to it
     bool flown_is_whole{true};        // false: hours are missing from the count

@@ -103,12 +103,13 @@ void RandomJournal::write_new(std::size_t device) {
                 devices_[device].add(fact);
             }
             break;
-        case 1:
-            devices_[device].add(
-                pen.write(on,
-                          {aircraft_, items_[static_cast<std::size_t>(random_.between(0, 1))]},
-                          random_limit()));
+        case 1: {
+            // Drawn one after the other: arguments are evaluated in another order by each compiler,
+            // and a seed must mean the same journal on every build.
+            const Id item = items_[static_cast<std::size_t>(random_.between(0, 1))];
+            devices_[device].add(pen.write(on, {aircraft_, item}, random_limit()));
             break;
+        }
         case 2:
         case 3:
         case 4:
