@@ -23,6 +23,16 @@ using base::Id;
            std::holds_alternative<facts::PartScrapped>(fields);
 }
 
+/// True when a card tells the time since new of a part from a day on. One that says less than is
+/// counted changes nothing now, and may after an answer.
+[[nodiscard]] bool told_from(const std::vector<Record>& records, Id part, Date on) {
+    return std::any_of(records.begin(), records.end(), [&](const Record& record) {
+        const auto* fitted = std::get_if<facts::PartFitted>(&record.in_use.fields);
+        return !record.withdrawn && fitted != nullptr && fitted->tsn &&
+               record.in_use.about.front() == part && latest_day(record) >= on;
+    });
+}
+
 /// True when a version of an open record is about the hours of a part.
 [[nodiscard]] bool disputes_hours(const Record& record, Id part) {
     return record.open &&
@@ -94,10 +104,12 @@ void fold_works(const std::vector<Record>& records, const PartWorks& works, Part
         Renewed renewed = work.renewed;
         renewed.total = hours_at(part, work, works.gaps);
         const bool any_day = is_on_several_days(*work.record);
+        const bool told_later =
+            work.tells != works.tells || told_from(records, part.id, renewed.on);
         const bool in_doubt =
             work.in_doubt || std::any_of(records.begin(), records.end(), [&](const Record& record) {
                 return (any_day && disputes_hours(record, part.id)) ||
-                       hides_hours(record, part.id, renewed.on, work.tells != works.tells);
+                       hides_hours(record, part.id, renewed.on, told_later);
             });
         if (in_doubt && renewed.total) renewed.total = FlightTime{0};
         if (in_doubt) renewed.landings = renewed.starts = std::nullopt;
