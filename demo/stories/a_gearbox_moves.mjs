@@ -30,7 +30,7 @@ function gearbox(book, on, serial, made) {
     condition: 'new',
     papers: `Release certificate ${serial}-1 (invented)`,
   });
-  addItem(book, on, part, 'Tail gearbox overhaul', 'overhaul', {
+  const overhaul = addItem(book, on, part, 'Tail gearbox overhaul', 'overhaul', {
     class: 'airworthiness_limitation',
     hours: 2200 * 3600,
     months: 144,
@@ -38,10 +38,10 @@ function gearbox(book, on, serial, made) {
     anchor: 'manufacture',
     ...rules,
   });
-  return part;
+  return { part, overhaul };
 }
 
-function fit(craft, part, on, reference) {
+function fit(craft, { part }, on, reference) {
   const host_total = totalOn(craft.state, on);
   craft.book.add('part_fitted', on, [part, craft.aircraft], {
     position: 'Tail',
@@ -50,7 +50,7 @@ function fit(craft, part, on, reference) {
   });
 }
 
-function takeOff(craft, part, on, condition, why) {
+function takeOff(craft, { part }, on, condition, why) {
   const host_total = totalOn(craft.state, on);
   craft.book.add('part_removed', on, [part, craft.aircraft], { host_total, condition, why });
 }
@@ -105,8 +105,11 @@ function lend(four, five, mine, theirs) {
   fit(five, mine, backOn, 'SK 2024-16');
 }
 
-/** The second takes the place of the first, and what was done for the first counts for it. */
-function directives(book, four, five, part) {
+/**
+ * The second takes the place of the first, and what was done for the first counts for it; an
+ * overhaul, with a bearing of another kind, will end it.
+ */
+function directives(book, four, five, { part, overhaul }) {
   const oil = 'Tail gearbox oil looked at for metal';
   const first = directive(
     book,
@@ -121,10 +124,6 @@ function directives(book, four, five, part) {
   comply(five, part, first, oil, '2022-07-01', lentOn, 42);
   comply(four, part, first, oil, lentOn, backOn, 42);
   comply(five, part, first, oil, backOn, '2024-08-31', 38);
-  const bearing = book.add('item', '2024-09-01', [part, null], {
-    name: 'Tail gearbox bearing of the second kind',
-    role: 'component',
-  });
   const looked = 'Tail gearbox bearing looked at';
   const second = directive(
     book,
@@ -134,7 +133,7 @@ function directives(book, four, five, part) {
     { hours: 100 * 3600, months: 12, calendar_rule: 'exact' },
     '2024-03',
     '2024-09-01',
-    { credit: true, replaces: [first], ended_by: [bearing] },
+    { credit: true, replaces: [first], ended_by: [overhaul] },
   );
   comply(five, part, second, looked, '2024-09-01', '2026-09-01', 80);
 }

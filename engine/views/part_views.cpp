@@ -4,8 +4,8 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/timeline/events.hpp"
-#include "engine/views/event_view.hpp"
 #include "engine/views/due_row.hpp"
+#include "engine/views/event_view.hpp"
 #include "engine/views/make_views.hpp"
 #include "engine/views/record_parts.hpp"
 
@@ -227,6 +227,15 @@ PartHistoryView part_history(const Journal& journal, const PartState& part, base
 
 PartHistoryView part_history(const Journal& journal, base::Id part, base::Date today) {
     return part_history(journal, timeline::replay_part(journal, part, today), today);
+}
+
+std::vector<Why> whys_of(const PartHistoryView& view) {
+    std::vector<Why> out;
+    for (const EventView& event : view.events)
+        out.push_back(event.title.why);
+    for (const DueRow& row : view.due)
+        add_whys(out, row);
+    return out;
 }
 
 }  // namespace twoclocks::views

@@ -64,6 +64,10 @@ struct PartHistoryView {
 [[nodiscard]] base::Message since_new(const timeline::PartState& part);
 [[nodiscard]] base::Message since_overhaul(const timeline::PartState& part);
 
+/// Every why of a part: of what happened, then of the limits that hang on it.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] std::vector<Why> whys_of(const PartHistoryView& view);
+
 /// The full history of one serial, across aircraft.
 /// Units: as views.hpp. Errors: none. Source: our choice.
 [[nodiscard]] PartHistoryView part_history(const facts::Journal& journal,

@@ -29,6 +29,17 @@ export function countWork() {
   Object.defineProperty(window, 'work_counts', { value: counts });
 }
 
+/**
+ * Whether the page has been on the screen. Until then an engine may drop what a finger does: nobody
+ * can aim at what is not shown yet.
+ */
+export function isPainted() {
+  return (
+    !PerformanceObserver.supportedEntryTypes.includes('paint') ||
+    performance.getEntriesByType('paint').length > 0
+  );
+}
+
 /** Gives the page `window.reader`, which finds what a screen reader would say. */
 export function bringReader() {
   const roles = { BUTTON: 'button', P: 'paragraph', LI: 'listitem', UL: 'list' };

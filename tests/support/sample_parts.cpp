@@ -112,6 +112,7 @@ Screen part() {
                                    {}}};
     view.trouble_facts = {{id_of(301), id_of(302)}};
     view.events = {std::get<views::AircraftView>(struck_aircraft().page).events.back()};
+    view.due = std::get<views::AircraftView>(directive_aircraft().page).due;
     for (const Whereabouts where : {Whereabouts::fitted, Whereabouts::shelf}) {
         for (PartOffer& offer : offered(where)) {
             const bool both =
@@ -121,7 +122,10 @@ Screen part() {
             if (!both) page.offered.push_back(std::move(offer));
         }
     }
-    return page_over_the_fleet(std::move(page));
+    std::vector<views::Why> whys = views::whys_of(view);
+    Screen screen = page_over_the_fleet(std::move(page));
+    screen.whys = std::move(whys);
+    return screen;
 }
 
 Screen part_form() {

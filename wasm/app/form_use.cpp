@@ -73,6 +73,14 @@ void check_total(const FormContext& context,
     }
 }
 
+/// The kind of flying that mostly uses more.
+void add_operation(Form& form) {
+    form.fields.push_back(make_choice("operation",
+                                      Word::field_operation,
+                                      kind_words(),
+                                      static_cast<std::int32_t>(facts::Operation::agricultural)));
+}
+
 }  // namespace
 
 void make_adjust(Form& form, const FormContext& context) {
@@ -125,10 +133,7 @@ void make_flown_as(Form& form, const FormContext& context) {
         [&](const char* id, Word label, FieldKind kind, std::string text, Need need) {
             form.fields.push_back(make_field(id, label, kind, std::move(text), need));
         };
-    form.fields.push_back(make_choice("operation",
-                                      Word::field_operation,
-                                      kind_words(),
-                                      static_cast<std::int32_t>(facts::Operation::agricultural)));
+    add_operation(form);
     field("hours", Word::field_flown_hours, FieldKind::hours, {}, Need::needed);
     field("from", Word::field_first_day, FieldKind::date, {}, Need::optional);
     form.fields.back().hint = {Word::hint_first_day, {}};
@@ -170,10 +175,7 @@ void make_factor(Form& form, const FormContext& context) {
         [&](const char* id, Word label, FieldKind kind, std::string text, Need need) {
             form.fields.push_back(make_field(id, label, kind, std::move(text), need));
         };
-    form.fields.push_back(make_choice("operation",
-                                      Word::field_operation,
-                                      kind_words(),
-                                      static_cast<std::int32_t>(facts::Operation::agricultural)));
+    add_operation(form);
     field("factor", Word::field_factor_thousandths, FieldKind::decimal, {}, Need::needed);
     form.fields.back().hint = {Word::hint_factor, {}};
     FieldView items = make_choice("item", Word::field_factor_item, {Word::factor_all}, 0);

@@ -248,10 +248,8 @@ void AppState::Inside::make_screen() {
     }
     if (const auto* aircraft = std::get_if<views::AircraftView>(&screen.page))
         screen.whys = views::whys_of(*aircraft);
-    if (const auto* part = std::get_if<PartPage>(&screen.page)) {
-        for (const views::EventView& event : part->view.events)
-            screen.whys.push_back(event.title.why);
-    }
+    if (const auto* part = std::get_if<PartPage>(&screen.page))
+        screen.whys = views::whys_of(part->view);
     if (const auto* listed = std::get_if<ChecksPage>(&screen.page))
         screen.whys = views::whys_of(listed->view);
     if (const auto* status = std::get_if<views::StatusView>(&screen.page))

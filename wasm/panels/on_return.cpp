@@ -49,21 +49,13 @@ class OnReturn {
         ui_.gap(space::small);
         heading(ui_, 2, ui_.say(group.title));
         ui_.gap(space::small);
-        for (const views::DueRow& row : group.rows) {
-            const DuePress press = due_card(ui_, index_, row);
-            if (press.figure >= 0) answer_ = intent::OpenWhy{why_ + press.figure};
-            if (press.form) answer_ = intent::OpenForm{*press.form, row.item};
-            why_ += figures_in(row);
-            ++index_;
-            ui_.gap(space::middle);
-        }
+        if (const auto pressed = due_cards(ui_, group.rows, place_)) answer_ = *pressed;
     }
 
     Ui& ui_;
     const ReturnPage& page_;
     Answer answer_;
-    std::int32_t index_{0};
-    std::int32_t why_{0};
+    DuePlace place_;
 };
 
 }  // namespace

@@ -24,6 +24,7 @@ class PartHistory {
         identity();
         events();
         doubts();
+        limits();
         actions();
         spells();
         caution_line(ui_);
@@ -39,7 +40,10 @@ class PartHistory {
                 doubts();
                 actions();
             },
-            [&] { spells(); });
+            [&] {
+                limits();
+                spells();
+            });
         caution_line(ui_);
     }
 
@@ -129,6 +133,16 @@ class PartHistory {
         const std::int32_t pressed = button_row(ui_, buttons);
         if (pressed >= 0) answer_ = intent::OpenRecord{facts[static_cast<std::size_t>(pressed)]};
         ui_.gap(space::middle);
+    }
+
+    /// What hangs on it, wherever it is.
+    void limits() {
+        if (view_.due.empty()) return;
+        heading(ui_, 2, ui_.say(Word::heading_due));
+        ui_.gap(space::small);
+        DuePlace place{0, static_cast<std::int32_t>(view_.events.size())};
+        if (const auto pressed = due_cards(ui_, view_.due, place)) answer_ = *pressed;
+        ui_.gap(space::small);
     }
 
     void actions() {

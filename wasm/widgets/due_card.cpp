@@ -141,6 +141,19 @@ DuePress due_card(Ui& ui, std::int32_t index, const DueRow& row) {
     return press;
 }
 
+std::optional<Intent> due_cards(Ui& ui, const std::vector<DueRow>& rows, DuePlace& place) {
+    std::optional<Intent> answer;
+    for (const DueRow& row : rows) {
+        const DuePress press = due_card(ui, place.index, row);
+        if (press.figure >= 0) answer = intent::OpenWhy{place.why + press.figure};
+        if (press.form) answer = intent::OpenForm{*press.form, row.item};
+        place.why += figures_in(row);
+        ++place.index;
+        ui.gap(space::middle);
+    }
+    return answer;
+}
+
 std::int32_t question_card(Ui& ui, std::int32_t index, const views::QuestionView& question) {
     std::int32_t chosen = -1;
     card(ui, [&] {

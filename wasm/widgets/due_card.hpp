@@ -28,6 +28,17 @@ struct DuePress {
 void directive_lines(Ui& ui, const views::DueRow& row);
 
 [[nodiscard]] DuePress due_card(Ui& ui, std::int32_t index, const views::DueRow& row);
+
+/// How many cards and whys of a page come before the next card.
+struct DuePlace {
+    std::int32_t index{0};
+    std::int32_t why{0};
+};
+
+/// A card for each row, and what was pressed on any.
+[[nodiscard]] std::optional<Intent> due_cards(Ui& ui,
+                                              const std::vector<views::DueRow>& rows,
+                                              DuePlace& place);
 /// How many figures a row shows.
 [[nodiscard]] std::int32_t figures_in(const views::DueRow& row);
 

@@ -15,10 +15,12 @@ const ListMeasure& measure(Ui& ui, const ListSpec& spec, const ListRows& rows) {
     ListMeasure& kept = ui.memory().lists[spec.key];
     const float width = item_width(ui, spec);
     const auto lines = static_cast<std::uint32_t>((spec.items + spec.across - 1) / spec.across);
-    if (kept.revision == ui.revision() && kept.width == width && kept.tops.size() == lines + 1U) {
+    if (kept.revision == ui.revision() && kept.look == ui.pen().look() && kept.width == width &&
+        kept.tops.size() == lines + 1U) {
         return kept;
     }
     kept.revision = ui.revision();
+    kept.look = ui.pen().look();  // heavier type breaks elsewhere
     kept.width = width;
     kept.tops.assign(1, 0);
     for (std::int32_t first = 0; first < spec.items; first += spec.across) {

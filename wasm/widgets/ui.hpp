@@ -38,6 +38,7 @@ struct ScrollRegion {
 /// Where the rows of a long list begin, kept while nothing changes.
 struct ListMeasure {
     std::uint64_t revision{0};
+    Look look{};
     float width{0};
     std::vector<float> tops;  // one more than rows: the last is the height of all
 };
