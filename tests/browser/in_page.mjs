@@ -2,8 +2,8 @@
 // text, so it uses nothing from outside itself.
 
 /**
- * Counts animation frames, asked for and drawn, and timers, and keeps how long each frame's script
- * took. Does nothing the second time.
+ * Counts animation frames, asked for and drawn, and timers, keeps how long each frame's script took
+ * and notes when the page was first seen. Does nothing the second time.
  */
 export function countWork() {
   if (window.work_counts !== undefined) return;
@@ -26,18 +26,14 @@ export function countWork() {
       return original.apply(window, rest);
     };
   }
+  counts.painted = !PerformanceObserver.supportedEntryTypes.includes('paint');
+  if (!counts.painted) {
+    const seen = new PerformanceObserver(() => {
+      counts.painted = true;
+    });
+    seen.observe({ type: 'paint', buffered: true });
+  }
   Object.defineProperty(window, 'work_counts', { value: counts });
-}
-
-/**
- * Whether the page has been on the screen. Until then an engine may drop what a finger does: nobody
- * can aim at what is not shown yet.
- */
-export function isPainted() {
-  return (
-    !PerformanceObserver.supportedEntryTypes.includes('paint') ||
-    performance.getEntriesByType('paint').length > 0
-  );
 }
 
 /** Gives the page `window.reader`, which finds what a screen reader would say. */
