@@ -1,6 +1,6 @@
 // The stored records and this tab's right to write them: opened first, replayed once, then saved
 // to.
-import { reasonOf, openStore } from './store.js';
+import { openStore, reasonOf, StoreError } from './store.js';
 import { Saver, withinTime, patience_ms } from './saver.js';
 import { Tabs } from './tabs.js';
 
@@ -13,14 +13,18 @@ function randomName() {
 }
 
 export class Records {
-  /** @param {{ app: () => App, stuck: () => void }} told */
-  constructor(told) {
+  /**
+   * @param {{ app: () => App, stuck: () => void }} told
+   * @param {number} [limit_ms] how long the store may take to answer
+   */
+  constructor(told, limit_ms = patience_ms) {
     this.told = told;
+    this.limit_ms = limit_ms;
     /** @type {import('./store.js').Store | undefined} */
     this.store = undefined;
     const channel = 'BroadcastChannel' in window ? new BroadcastChannel('two_clocks') : undefined;
     this.tabs = new Tabs(navigator.locks, channel);
-    this.saver = new Saver(undefined, this.saverTold());
+    this.saver = new Saver(undefined, this.saverTold(), limit_ms);
     this.asked_to_persist = false;
   }
 
@@ -41,22 +45,34 @@ export class Records {
     return this.store !== undefined;
   }
 
-  /** Never fails: without a store the page still runs. */
+  /**
+   * Where storage is refused the page still runs. Fails when there is a store and it does not
+   * answer: an empty page would look as if the records were gone.
+   */
   async open() {
     try {
-      this.store = await withinTime(openStore(indexedDB), patience_ms);
+      this.store = await this.inTime(openStore(indexedDB));
     } catch (error) {
       console.warn('storage', reasonOf(error));
+      if (reasonOf(error) === 'no_answer') throw error;
     }
     this.may_write = await this.tabs.claim(() => void this.promoted());
   }
 
-  /** Gives the program everything stored, oldest first. */
+  /** Gives the program everything stored, oldest first. Fails when it cannot be read. */
   async replay() {
+    try {
+      await this.replayAll();
+    } catch (error) {
+      throw new StoreError(reasonOf(error), error);
+    }
+  }
+
+  async replayAll() {
     const app = this.told.app();
     const { store } = this;
-    app.device(store === undefined ? randomName() : await store.device(randomName));
-    this.saver = new Saver(store, this.saverTold());
+    app.device(store === undefined ? randomName() : await this.inTime(store.device(randomName)));
+    this.saver = new Saver(store, this.saverTold(), this.limit_ms);
     this.saver.writer = this.may_write ?? true;
     if (store === undefined) return;
     const covered = await this.replaySnapshot(store, app);
@@ -68,10 +84,18 @@ export class Records {
     if (!this.saver.writer) app.readOnly(true);
   }
 
+  /**
+   * A store that never answers must not leave an empty page for ever.
+   * @template T @param {Promise<T>} work
+   */
+  inTime(work) {
+    return withinTime(work, this.limit_ms);
+  }
+
   /** @param {import('./store.js').Store} store @param {App} app */
   async replaySnapshot(store, app) {
     let older = 0;
-    for (const { covers, bytes } of await store.snapshots()) {
+    for (const { covers, bytes } of await this.inTime(store.snapshots())) {
       if (bytes !== undefined && app.stored('snapshot', bytes)) {
         if (older > 0) app.storageNote('old_snapshot', older);
         return covers;
@@ -86,7 +110,7 @@ export class Records {
    * @param {number} covered @param {boolean} may_write
    */
   async replayAfter(store, app, covered, may_write) {
-    const { segments, cut, gaps } = await store.load(covered, may_write);
+    const { segments, cut, gaps } = await this.inTime(store.load(covered, may_write));
     for (const bytes of segments) app.stored('segment', bytes);
     if (cut > 0) app.storageNote('cut', cut);
     if (gaps > 0) app.storageNote('gap', gaps);
@@ -97,7 +121,7 @@ export class Records {
   async promoted() {
     const app = this.told.app();
     if (this.store !== undefined) {
-      const { segments } = await this.store.load(this.saver.acknowledged, true);
+      const { segments } = await this.inTime(this.store.load(this.saver.acknowledged, true));
       for (const bytes of segments) app.otherTabWrote(bytes);
       this.saver.acknowledged = this.store.sequence;
     }
@@ -113,6 +137,11 @@ export class Records {
   /** @param {Uint8Array} bytes */
   keepSnapshot(bytes) {
     this.saver.keepSnapshot(bytes);
+  }
+
+  /** @param {boolean} hidden */
+  hide(hidden) {
+    this.saver.hide(hidden);
   }
 
   idle() {

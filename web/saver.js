@@ -35,14 +35,33 @@ export class Saver {
     /** Number of the last segment the program knows to be safe. */
     this.acknowledged = store?.sequence ?? 0;
     this.queue = Promise.resolve();
+    /** Kept while the page is seen; a new one holds the queue while it is not. */
+    this.seen = Promise.resolve();
+    this.see = () => {};
+    this.hidden = false;
     this.writer = true;
     this.slowest_ms = 0;
   }
 
   /** @param {number} token @param {Uint8Array} bytes */
   commit(token, bytes) {
-    this.queue = this.queue.then(() => this.save(token, bytes));
+    this.queue = this.queue.then(() => this.seen).then(() => this.save(token, bytes));
     return this.queue;
+  }
+
+  /**
+   * A page out of sight may be stopped at any moment, and some browsers then leave a transaction
+   * open for ever: none is begun until it is seen again. What waits is not acknowledged.
+   * @param {boolean} hidden
+   */
+  hide(hidden) {
+    if (hidden === this.hidden) return;
+    this.hidden = hidden;
+    this.see();
+    if (!hidden) return;
+    this.seen = new Promise((see) => {
+      this.see = () => see(undefined);
+    });
   }
 
   /** @param {number} token @param {Uint8Array} bytes */
@@ -83,7 +102,10 @@ export class Saver {
     const { store } = this;
     if (store === undefined || !this.writer) return;
     const keep = () => withinTime(store.keepSnapshot(bytes, covers), this.limit_ms);
-    this.queue = this.queue.then(keep).catch(() => {});
+    this.queue = this.queue
+      .then(() => this.seen)
+      .then(keep)
+      .catch(() => {});
   }
 
   /**

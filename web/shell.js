@@ -13,6 +13,7 @@ import { listenToPointer } from './pointer.js';
 import { regionOf } from './region.js';
 import { keepSetting, keptSettings, show } from './settings.js';
 import { Records } from './records.js';
+import { StoreError } from './store.js';
 import { load_again, showTrouble } from './trouble.js';
 import { Update } from './update.js';
 import { words } from './words.js';
@@ -150,6 +151,7 @@ class Page {
     window.addEventListener('online', () => this.app.online(true));
     window.addEventListener('offline', () => this.app.online(false));
     document.addEventListener('visibilitychange', () => {
+      this.records.hide(document.visibilityState !== 'visible');
       if (document.visibilityState !== 'visible') {
         this.drafts.flush();
         return;
@@ -190,6 +192,13 @@ async function start() {
     await page.begin();
   } catch (error) {
     console.error(error);
+    if (error instanceof StoreError) {
+      showTrouble(words.unread_title, words.unread, [
+        load_again,
+        [words.rescue, () => location.assign('rescue.html')],
+      ]);
+      return;
+    }
     showTrouble(words.start_failed_title, words.start_failed, [load_again]);
     return;
   }

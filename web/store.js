@@ -3,7 +3,7 @@
 // segments   by sequence number: every commit, for ever; nothing is ever changed in place
 // snapshots  by the sequence number they cover; the two newest are kept
 // torn       damaged segments, taken out of the way but not thrown away
-// meta       the device's random name
+// meta       the device's random name; the last foreign segment that a person was told of
 import { wrap } from 'idb';
 import { isWhole, seal } from './segment.js';
 
@@ -14,6 +14,7 @@ import { isWhole, seal } from './segment.js';
 const database_name = 'two_clocks';
 const strict = /** @type {const} */ ({ durability: 'strict' });
 const snapshots_kept = 2;
+const foreign_told = 'foreign_told';
 /** Lies where a damaged segment was. */
 const put_aside = { put_aside: true };
 
@@ -38,6 +39,17 @@ export function reasonOf(error) {
   const name = error instanceof Error || error instanceof DOMException ? error.name : '';
   if (name === 'QuotaExceededError') return 'full';
   return name === 'InvalidStateError' ? 'closed' : 'failed';
+}
+
+/**
+ * Its end is awaited where it matters; without the empty handler an abort would count as unhandled
+ * besides.
+ * @template {{ done: Promise<unknown> }} T
+ * @param {T} transaction
+ */
+function begun(transaction) {
+  transaction.done.catch(() => {});
+  return transaction;
 }
 
 /** @param {IDBDatabase} database */
@@ -100,7 +112,7 @@ export class Store {
 
   /** The device's random name, made once. @param {() => string} make */
   async device(make) {
-    const transaction = this.open().transaction('meta', 'readwrite', strict);
+    const transaction = begun(this.open().transaction('meta', 'readwrite', strict));
     const known = /** @type {unknown} */ (await transaction.store.get('device'));
     const device = typeof known === 'string' ? known : make();
     if (device !== known) await transaction.store.put(device, 'device');
@@ -110,7 +122,7 @@ export class Store {
 
   /** Everything that was ever committed, damaged or not, for the rescue page. */
   async everything() {
-    const transaction = this.open().transaction(['segments', 'torn']);
+    const transaction = begun(this.open().transaction(['segments', 'torn']));
     const whole = /** @type {unknown[]} */ (await transaction.objectStore('segments').getAll());
     const torn = /** @type {unknown[]} */ (await transaction.objectStore('torn').getAll());
     return [...whole, ...torn];
@@ -118,7 +130,7 @@ export class Store {
 
   /** Snapshots, newest first; a damaged one has no bytes. */
   async snapshots() {
-    const transaction = this.open().transaction('snapshots');
+    const transaction = begun(this.open().transaction('snapshots'));
     const covers = /** @type {number[]} */ (await transaction.store.getAllKeys());
     const found = /** @type {unknown[]} */ (await transaction.store.getAll());
     return covers
@@ -136,19 +148,39 @@ export class Store {
    * @param {boolean} may_write
    */
   async load(after, may_write) {
-    const transaction = this.open().transaction('segments');
+    const transaction = begun(this.open().transaction('segments'));
     const range = after > 0 ? IDBKeyRange.lowerBound(after) : undefined;
     const keys = /** @type {number[]} */ (await transaction.store.getAllKeys(range));
     const found = /** @type {unknown[]} */ (await transaction.store.getAll(range));
     const numbered = found.map((stored, at) => ({ number: keys[at] ?? 0, stored }));
     const result = this.judge(numbered, after);
     if (may_write) await this.putAside(result);
-    return { ...result, gaps: result.missing.length + result.torn.length - result.cut };
+    const foreign = await this.untold(result.foreign, may_write);
+    return { ...result, gaps: result.missing.length + result.torn.length - result.cut + foreign };
+  }
+
+  /**
+   * How many of the segments that do not follow the one before them nobody was told of yet. They
+   * are used: their records are whole.
+   * @param {number[]} foreign
+   * @param {boolean} may_write
+   */
+  async untold(foreign, may_write) {
+    if (foreign.length === 0) return 0;
+    const mode = may_write ? 'readwrite' : 'readonly';
+    const transaction = begun(this.open().transaction('meta', mode, strict));
+    const told = Number((await transaction.store.get(foreign_told)) ?? 0);
+    const news = foreign.filter((number) => number > told);
+    // @ts-expect-error there is a put when the mode is readwrite
+    if (may_write && news.length > 0) await transaction.store.put(news.at(-1), foreign_told);
+    await transaction.done;
+    return news.length;
   }
 
   /**
    * What of the found can be used. A damaged end is a last write that was cut off; anything damaged
-   * or missing before that means that something happened to the disk.
+   * or missing before that, or not following what lies before it, means that something happened to
+   * the disk.
    * @param {Numbered[]} numbered
    * @param {number} after
    */
@@ -159,8 +191,11 @@ export class Store {
     const torn = [];
     /** @type {number[]} */
     const missing = [];
+    /** @type {number[]} */
+    const foreign = [];
     let expected = Math.max(after, 1);
     this.sequence = after;
+    this.tail = '';
     for (const { number, stored } of numbered) {
       for (; expected < number; expected += 1) missing.push(expected);
       expected = number + 1;
@@ -168,12 +203,14 @@ export class Store {
         if (!isPutAside(stored)) torn.push({ number, stored });
         continue;
       }
+      const known = number === this.sequence + 1 && (number === 1 || this.tail !== '');
+      if (number > after && known && stored.previous !== this.tail) foreign.push(number);
       this.sequence = number;
       this.tail = stored.hash;
       if (number > after) segments.push(stored.bytes);
     }
     const cut = torn.filter(({ number }) => number > this.sequence).length;
-    return { segments, torn, missing, cut };
+    return { segments, torn, missing, foreign, cut };
   }
 
   /**
@@ -183,7 +220,7 @@ export class Store {
    */
   async putAside({ torn, missing }) {
     if (torn.length + missing.length === 0) return;
-    const transaction = this.open().transaction(['segments', 'torn'], 'readwrite', strict);
+    const transaction = begun(this.open().transaction(['segments', 'torn'], 'readwrite', strict));
     const segments = transaction.objectStore('segments');
     for (const { number, stored } of torn) {
       await transaction.objectStore('torn').put(stored, number);
@@ -205,9 +242,7 @@ export class Store {
     // Taken now: a write that was given up on may still succeed while this one waits.
     const number = this.sequence + 1;
     const segment = await seal(bytes, this.tail);
-    const transaction = this.open().transaction('segments', 'readwrite', strict);
-    // Awaited below; without this an abort would count as unhandled too.
-    transaction.done.catch(() => {});
+    const transaction = begun(this.open().transaction('segments', 'readwrite', strict));
     const last = await transaction.store.openKeyCursor(null, 'prev');
     const found = Number(last?.key ?? 0);
     if (found < number) {
@@ -233,8 +268,7 @@ export class Store {
    */
   async keepSnapshot(bytes, covers) {
     const segment = await seal(bytes, '');
-    const transaction = this.open().transaction('snapshots', 'readwrite', strict);
-    transaction.done.catch(() => {});
+    const transaction = begun(this.open().transaction('snapshots', 'readwrite', strict));
     await transaction.store.put(segment, covers);
     const keys = await transaction.store.getAllKeys();
     for (const key of keys.slice(0, -snapshots_kept)) await transaction.store.delete(key);

@@ -10,10 +10,15 @@ export const words = {
     'The device took the drawing memory away. Load the page again: what was saved is here.',
   storage_title: 'This browser does not answer when saving',
   storage: 'The last entry is not kept. Export everything else before you leave this page.',
+  unread_title: 'Your records cannot be read just now',
+  unread:
+    'The browser’s storage does not answer. Nothing was changed. Close other windows of this ' +
+    'page and load it again; if that does not help, save the records to a file.',
   no_store_title: 'Nothing can be stored here',
   no_store: 'This browser refuses storage, as a private window does. Nothing will be kept: export.',
   rescue_found: 'Records found:',
   reload: 'Load again',
+  rescue: 'Save the records to a file',
   export_now: 'Export now',
   go_on: 'Go on without saving',
   dismiss: 'Close',

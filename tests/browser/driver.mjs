@@ -19,7 +19,7 @@
 import { after } from 'node:test';
 import { begin } from './stage.mjs';
 
-export { begin, site } from './stage.mjs';
+export { begin, site, visitOf } from './stage.mjs';
 export { sizes } from './visit.mjs';
 
 const stages = new Map();

@@ -1,10 +1,7 @@
-// The page around the program, in Chromium: start, frames, picture, focus, storage, tabs, versions.
+// The page around the program, in Chromium: start, frames, picture, focus, storage, tabs.
 import assert from 'node:assert/strict';
-import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { begin, site } from './driver.mjs';
+import { begin, visitOf } from './driver.mjs';
 
 const read = 'I have read this';
 let house;
@@ -13,12 +10,7 @@ before(async () => {
 });
 after(() => house.end());
 
-/** A visit whose page is closed when the test ends, whatever became of it. */
-async function visitFor(context, options, from = house) {
-  const visit = await from.visit(options);
-  context.after(() => visit.close());
-  return visit;
-}
+const visitFor = (context, options, from = house) => visitOf(from, context, options);
 
 /** Past the first page, with the invented fleet joined. */
 async function withFleet(visit) {
@@ -196,67 +188,6 @@ test('a second tab reads along and takes the pen when the first one goes', async
   await first.page.close();
   await second.reads('status', /^saved$/);
   assert.deepEqual(second.faults, []);
-});
-
-test('after one visit everything works without a signal', async (context) => {
-  const visit = await visitFor(context);
-  await visit.keptOffline();
-  await visit.offline(true);
-  await visit.reload();
-  await withFleet(visit);
-  await visit.reload();
-  await visit.tap('tab', 'Files');
-  await visit.reads('paragraph', /^5 aircraft/);
-});
-
-test('a new version is offered, and starts only when it is accepted', async (context) => {
-  const folder = await mkdtemp(join(tmpdir(), 'two_clocks_site_'));
-  context.after(() => rm(folder, { recursive: true }));
-  await cp(site, folder, { recursive: true });
-  const changing = await begin({ folder });
-  context.after(() => changing.end());
-  const visit = await visitFor(context, {}, changing);
-  await visit.tap('button', read);
-  await visit.keptOffline();
-  await visit.reload();
-  await renewed(folder);
-  await visit.page.evaluate(async () => {
-    await (await navigator.serviceWorker.ready).update();
-  });
-  await visit.sees('button', /new version|start it/i);
-  assert.ok(!(await visit.page.title()).endsWith('renewed'));
-  const { x, y } = await visit.spot('button', /new version|start it/i);
-  await visit.page.touchscreen.tap(x, y);
-  await visit.page.waitForFunction(() => document.title.endsWith('renewed'));
-  await visit.running();
-});
-
-/** The next version of a site: a page with another title, and the worker that keeps it. */
-async function renewed(folder) {
-  const names = await readdir(folder);
-  assert.ok(names.includes('service_worker.js'));
-  const page = join(folder, 'index.html');
-  const text = await readFile(page, 'utf8');
-  await writeFile(page, text.replace('</title>', ' renewed</title>'));
-  const path = join(folder, 'service_worker.js');
-  const worker = await readFile(path, 'utf8');
-  const fresh = worker.replace(/(url:"index\.html",revision:")[0-9a-f]+/, '$10123456789ab');
-  assert.notEqual(fresh, worker);
-  await writeFile(path, fresh);
-}
-
-test('it can be installed', async (context) => {
-  // Chromium judges this only for a normal profile, not for the private ones that tests use.
-  const profile = await mkdtemp(join(tmpdir(), 'two_clocks_profile_'));
-  context.after(() => rm(profile, { recursive: true, force: true }));
-  const person = await house.profile(profile);
-  context.after(() => person.close());
-  const page = person.pages()[0] ?? (await person.newPage());
-  await page.goto(house.address);
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  const session = await person.newCDPSession(page);
-  const { installabilityErrors } = await session.send('Page.getInstallabilityErrors');
-  assert.deepEqual(installabilityErrors, []);
 });
 
 test('the rescue page saves a journal that the program can join', async (context) => {

@@ -5,6 +5,13 @@ import { Visit } from './visit.mjs';
 
 export const site = fileURLToPath(new URL('../../build/site', import.meta.url));
 
+/** A visit whose page is closed when the test ends, whatever became of it. */
+export async function visitOf(stage, context, options) {
+  const visit = await stage.visit(options);
+  context.after(() => visit.close());
+  return visit;
+}
+
 /**
  * Starts an engine and a server for build/site.
  * `engine`: chromium, webkit or firefox. `base`: a path in front, as on a shared host.

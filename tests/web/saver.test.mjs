@@ -92,6 +92,22 @@ test('a store that goes on hanging is reported, the save is not acknowledged', a
   assert.equal(saver.acknowledged, 0);
 });
 
+test('no transaction begins while the page is out of sight, and none is acknowledged', async () => {
+  const { saver, store, said } = await saverOn(freshStorage());
+  saver.hide(true);
+  const waits = saver.commit(1, bytesOf('a'));
+  saver.keepSnapshot(bytesOf('nothing'));
+  await new Promise((resolve) => setTimeout(resolve, limit_ms));
+  saver.hide(true); // told twice
+  await new Promise((resolve) => setTimeout(resolve, limit_ms));
+  assert.deepEqual(said, []);
+  assert.equal((await store.load(0, false)).segments.length, 0);
+  saver.hide(false);
+  await waits;
+  await saver.commit(2, bytesOf('b'));
+  assert.deepEqual(said, ['wrote 1 a', '1 ok', 'wrote 2 b', '2 ok']);
+});
+
 test('a snapshot covers what was acknowledged when it was asked for, no more', async () => {
   const { saver, store } = await saverOn(freshStorage());
   await saver.commit(1, bytesOf('a'));

@@ -59,3 +59,9 @@ export function spoiltStorage(spoil) {
   };
   return state;
 }
+
+/** What the page's modules find around them in a browser, as far as storage needs it. */
+export function browserAround() {
+  globalThis.window = {};
+  Object.defineProperty(globalThis, 'navigator', { value: {}, configurable: true });
+}

@@ -67,6 +67,25 @@ test('damage and a hole amid good segments lose only themselves, reported once',
   assert.deepEqual([second.texts, second.cut, second.gaps], [['a', 'c', 'e'], 0, 0]);
 });
 
+test('a segment that does not follow the one before it is used, and reported once', async () => {
+  const factory = await filled(['a', 'b', 'c', 'd']);
+  const other = await filled(['x', 'y', 'z']);
+  const strange = await lookInto(other, 'segments', 'readonly', (segments) => segments.get(3));
+  await lookInto(factory, 'segments', 'readwrite', (segments) => segments.put(strange, 3));
+  const reader = await loaded(factory, 0, false);
+  assert.deepEqual([reader.texts, reader.gaps], [['a', 'b', 'z', 'd'], 2]);
+  reader.store.close();
+  const first = await loaded(factory);
+  assert.deepEqual([first.texts, first.cut, first.gaps], [['a', 'b', 'z', 'd'], 0, 2]);
+  assert.equal(await first.store.append(bytesOf('e')), 5);
+  first.store.close();
+  const second = await loaded(factory);
+  assert.deepEqual([second.texts.length, second.gaps], [5, 0]);
+  second.store.close();
+  const after_three = await loaded(factory, 3);
+  assert.deepEqual([after_three.texts, after_three.gaps], [['d', 'e'], 0]);
+});
+
 test('a tab that may not write reports damage and leaves it where it is', async () => {
   const factory = await filled(['a', 'b']);
   await lookInto(factory, 'segments', 'readwrite', (segments) => segments.put({}, 2));

@@ -135,4 +135,6 @@ const worker = await bundle('service_worker.js', {
 });
 await writeFile(join(site, 'service_worker.js'), worker);
 await putLicences();
+// Not kept by the worker that it may have to replace.
+await cp(join(top, 'web/kill_switch_worker.js'), join(site, 'kill_switch_worker.js'));
 console.log(`build/site: ${(await readdir(site)).length} files`);
