@@ -24,6 +24,13 @@ export async function begin({ engine = 'chromium', base = '', folder = site } = 
     ...started,
     address,
     visit: (options = {}) => Visit.open(started, address, options),
+    /** A visit in a browser of its own whose profile lies in a folder (Chromium). */
+    async visitIn(kept_in, before) {
+      const visit = new Visit(await started.windowIn(kept_in, before), address);
+      await visit.window.go(address);
+      await visit.running();
+      return visit;
+    },
     async end() {
       await started.end();
       server.closeAllConnections();

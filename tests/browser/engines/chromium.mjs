@@ -1,6 +1,8 @@
 // Chromium through Playwright: real touches, files in and out, emulation of what a system asks for.
+import { readdir, readFile } from 'node:fs/promises';
 import { need } from '../../support/packages.mjs';
 
+const size_of_a_laptop = { width: 1280, height: 800 };
 const { chromium } = need('playwright-core');
 
 const executablePath = process.env.CHROMIUM ?? '/usr/bin/chromium';
@@ -38,8 +40,34 @@ export async function beginEngine() {
       if (now !== undefined) await context.clock.setFixedTime(new Date(now));
       return ChromiumWindow.tab(context, before, touch);
     },
+    /** A person whose browser can be killed: one more process, its profile in a folder. */
+    async windowIn(kept_in, before) {
+      const context = await chromium.launchPersistentContext(kept_in, {
+        executablePath,
+        args: flags,
+        viewport: size_of_a_laptop,
+        locale: 'en-GB',
+      });
+      const window = await ChromiumWindow.tab(context, before, false);
+      window.kill = () => killOwner(kept_in, context);
+      return window;
+    },
     end: () => browser.close(),
   };
+}
+
+/** Ends every process of the browser that a profile belongs to, without a word of warning. */
+async function killOwner(kept_in, context) {
+  const gone = new Promise((resolve) => context.once('close', resolve));
+  for (const name of await readdir('/proc')) {
+    if (!/^\d+$/.test(name)) continue;
+    const line = await readFile(`/proc/${name}/cmdline`, 'utf8').catch(() => '');
+    const words = line.split('\0');
+    if (!words.includes(`--user-data-dir=${kept_in}`)) continue;
+    if (words.some((word) => word.startsWith('--type='))) continue;
+    process.kill(-Number(name), 'SIGKILL'); // Playwright starts a browser as a group of its own
+  }
+  await gone;
 }
 
 class ChromiumWindow {
