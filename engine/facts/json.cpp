@@ -163,6 +163,13 @@ void print_control(unsigned char byte, std::string& out) {
 
 }  // namespace
 
+Json::Json() = default;
+Json::Json(const Json& other) = default;
+Json::Json(Json&& other) noexcept = default;
+Json& Json::operator=(const Json& other) = default;
+Json& Json::operator=(Json&& other) noexcept = default;
+Json::~Json() = default;
+
 const Json* Json::find(std::string_view key) const {
     for (const auto& member : members) {
         if (member.first == key) return &member.second;

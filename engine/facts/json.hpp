@@ -25,6 +25,15 @@ struct Json {
     std::vector<Json> items;
     std::vector<std::pair<std::string, Json>> members;
 
+    // Written out of line: where a value holds pairs of itself, clang 14 with libstdc++ 12 asks for
+    // the pair before it is whole.
+    Json();
+    Json(const Json& other);
+    Json(Json&& other) noexcept;
+    Json& operator=(const Json& other);
+    Json& operator=(Json&& other) noexcept;
+    ~Json();
+
     [[nodiscard]] const Json* find(std::string_view key) const;
 };
 

@@ -18,6 +18,11 @@ using twoclocks::canvas::support::Script;
 
 constexpr std::int64_t short_steps = 60;
 constexpr std::int64_t long_steps = 400;  // enough saves for snapshots
+#ifdef __EMSCRIPTEN__
+constexpr std::int64_t usual_scripts = 100;  // as wasm the same takes minutes
+#else
+constexpr std::int64_t usual_scripts = 2000;
+#endif
 
 std::int64_t asked_for(const char* name, std::int64_t otherwise) {
     const char* const given = std::getenv(name);
@@ -45,7 +50,7 @@ TEST_CASE("three devices on failing disks end with the same records, none of the
           "[app][devices]") {
     Tally tally;
     const std::int64_t only = asked_for("TWO_CLOCKS_SEED", -1);
-    const std::int64_t scripts = only >= 0 ? 1 : asked_for("TWO_CLOCKS_SCRIPTS", 2000);
+    const std::int64_t scripts = only >= 0 ? 1 : asked_for("TWO_CLOCKS_SCRIPTS", usual_scripts);
     for (std::int64_t script = 0; script < scripts; ++script)
         tally.run(static_cast<std::uint64_t>(only >= 0 ? only : script),
                   script % 50 == 49 ? long_steps : short_steps);
