@@ -9,6 +9,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { browserAround, bytesOf, freshStorage, textOf } from './storage.mjs';
 import { FaultyDisk, faults } from './faulty_disk.mjs';
+import { randomOf } from './random.mjs';
 import { Records } from '../../web/records.js';
 
 browserAround();
@@ -174,17 +175,6 @@ test('every fault at every operation of a script loses nothing that was acknowle
   }
   console.log(`# faults: ${runs} runs, one for each fault and operation`);
 });
-
-/** The same numbers for the same seed, on every machine: mulberry32. */
-function randomOf(seed) {
-  let state = seed >>> 0;
-  return (most) => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) % most;
-  };
-}
 
 /** A few tabs one after the other, and what goes wrong in one of them. */
 function randomScript(seed) {

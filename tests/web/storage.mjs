@@ -61,7 +61,8 @@ export function spoiltStorage(spoil) {
 }
 
 /** What the page's modules find around them in a browser, as far as storage needs it. */
-export function browserAround() {
-  globalThis.window = {};
-  Object.defineProperty(globalThis, 'navigator', { value: {}, configurable: true });
+export function browserAround({ locks, BroadcastChannel } = {}) {
+  globalThis.window = BroadcastChannel === undefined ? {} : { BroadcastChannel };
+  globalThis.BroadcastChannel = BroadcastChannel;
+  Object.defineProperty(globalThis, 'navigator', { value: { locks }, configurable: true });
 }
