@@ -148,6 +148,18 @@ test('a browser that refuses storage shows the page, and says nothing is kept', 
   await page.getByRole('button', { name: read }).waitFor({ state: 'attached' });
 });
 
+test('a store that never answers at the start is said, with a way out', async (context) => {
+  const page = await spoilt(context, () => {
+    if (!location.pathname.endsWith('rescue.html')) {
+      IDBObjectStore.prototype.getAllKeys = () => new EventTarget();
+    }
+  });
+  await page.getByText('Your records cannot be read just now').waitFor();
+  await page.getByRole('button', { name: 'Load again' }).waitFor();
+  await page.getByRole('button', { name: 'Save the records to a file' }).click();
+  await page.getByRole('status').filter({ hasText: 'Records found: 0' }).waitFor();
+});
+
 test('when saving is never answered, what is in memory can be exported', async (context) => {
   const visit = await visitFor(context);
   await withFleet(visit);
