@@ -25,6 +25,7 @@ export function showTrouble(title, text, actions) {
   });
   panel.replaceChildren(heading, paragraph, ...buttons);
   panel.hidden = false;
+  document.documentElement.dataset['state'] ??= 'stopped'; // nothing is being opened any more
   buttons[0]?.focus();
 }
 
