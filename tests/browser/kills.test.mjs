@@ -88,8 +88,6 @@ test('a browser killed while saving has kept all that it said it had', async (co
     await visit.window.kill();
     await saving;
   }
-  console.log(
-    `# kills: ${kills}, ${asked.size} readings asked for, ${acknowledged.size} said saved`,
-  );
+  console.log(`kills: ${kills}, ${asked.size} readings asked for, ${acknowledged.size} said saved`);
   assert.ok(acknowledged.size > kills / 2);
 });

@@ -173,7 +173,7 @@ test('every fault at every operation of a script loses nothing that was acknowle
       }
     }
   }
-  console.log(`# faults: ${runs} runs, one for each fault and operation`);
+  console.log(`faults: ${runs} runs, one for each fault and operation`);
 });
 
 /** A few tabs one after the other, and what goes wrong in one of them. */
@@ -204,7 +204,7 @@ test('ten thousand random scripts with one fault each lose nothing acknowledged'
     tally.damaged += played.spoilt.size;
   }
   console.log(
-    `# faults: ${seeds.length} random scripts, ${tally.fired} faults, ` +
+    `faults: ${seeds.length} random scripts, ${tally.fired} faults, ` +
       `${tally.acknowledged} commits acknowledged, ${tally.damaged} spoilt by the disk itself`,
   );
   assert.ok(only !== undefined || tally.fired > scripts / 2);
