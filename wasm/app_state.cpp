@@ -76,6 +76,7 @@ bool AppState::stored(StoredKind kind, std::string_view bytes) {
     if (kind == StoredKind::snapshot) return in.ledger.take_snapshot(bytes);
     ++in.segments_since_snapshot;
     const base::Problems problems = in.ledger.take_in(bytes);
+    in.has_unread = in.has_unread || !problems.empty();
     if (!problems.empty()) storage_note("gap", static_cast<std::int64_t>(problems.size()));
     return problems.empty();
 }

@@ -114,6 +114,19 @@ TEST_CASE("everything comes back from the stored segments, and from a snapshot",
     CHECK(third_host.file == host.file);
 }
 
+TEST_CASE("while a stored line cannot be read no snapshot leaves it out", "[app][store]") {
+    for (const bool unread : {false, true}) {
+        FakeHost host;
+        AppState app{host};
+        const std::string head{"{\"segment\":\"facts\"}\n"};
+        for (int segment = 0; segment < 60; ++segment)
+            CHECK(app.stored(StoredKind::segment, head));
+        if (unread) CHECK_FALSE(app.stored(StoredKind::segment, head + "{\"kind\":\"\"}\n"));
+        support::start(app);
+        CHECK(host.snapshots.empty() == unread);
+    }
+}
+
 TEST_CASE("a damaged snapshot is refused whole, wherever the damage is", "[app][store]") {
     FakeHost host;
     AppState app{host};

@@ -112,6 +112,7 @@ struct AppState::Inside {
     std::map<std::uint32_t, Pending> pending;
     std::uint32_t last_token{0};
     std::int32_t segments_since_snapshot{0};
+    bool has_unread{false};  // stored lines that this version cannot read
 
     Screen screen;
     bool dirty{true};

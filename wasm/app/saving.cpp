@@ -113,7 +113,8 @@ void AppState::Inside::lead_to_aircraft(base::Id aircraft) {
 
 void AppState::Inside::maybe_snapshot() {
     constexpr std::int32_t often = 50;
-    if (segments_since_snapshot < often || !pending.empty()) return;
+    // A snapshot would leave out what a later version may be able to read.
+    if (segments_since_snapshot < often || !pending.empty() || has_unread) return;
     host.keep_snapshot(ledger.snapshot());
     segments_since_snapshot = 0;
 }
