@@ -6,6 +6,9 @@ import { Tabs } from './tabs.js';
 
 /** @typedef {import('./bridge').App} App */
 
+/** So many times as long as a save may take: a slow phone may have years of records to read. */
+const reading_takes = 5;
+
 /** A random name for this device, in hexadecimal. */
 function randomName() {
   const random = crypto.getRandomValues(new Uint8Array(16));
@@ -51,7 +54,7 @@ export class Records {
    */
   async open() {
     try {
-      this.store = await this.inTime(openStore(indexedDB));
+      this.store = await withinTime(openStore(indexedDB), this.limit_ms);
     } catch (error) {
       console.warn('storage', reasonOf(error));
       if (reasonOf(error) === 'no_answer') throw error;
@@ -89,7 +92,7 @@ export class Records {
    * @template T @param {Promise<T>} work
    */
   inTime(work) {
-    return withinTime(work, this.limit_ms);
+    return withinTime(work, reading_takes * this.limit_ms);
   }
 
   /** @param {import('./store.js').Store} store @param {App} app */
