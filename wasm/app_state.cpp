@@ -2,6 +2,8 @@
 
 #include "wasm/app/inside.hpp"
 
+#include <charconv>
+
 #include "engine/base/message_args.hpp"
 
 namespace twoclocks::canvas {
@@ -9,6 +11,15 @@ namespace twoclocks::canvas {
 using base::Word;
 
 namespace {
+
+/// A moment that a setting holds; none when it holds something else.
+std::optional<std::int64_t> milliseconds_in(std::string_view value) {
+    std::int64_t out = 0;
+    const char* end = value.data() + value.size();
+    const auto read = std::from_chars(value.data(), end, out);
+    const bool whole = read.ec == std::errc{} && read.ptr == end;
+    return whole ? std::optional{out} : std::nullopt;
+}
 
 /// The whole number a setting holds, 0 when it holds something else.
 double percent_in(std::string_view value) {
@@ -50,7 +61,8 @@ void AppState::set_setting(std::string_view name, std::string_view value) {
     in.dirty = true;
     if (name == "caution") in.caution_accepted = value == "accepted";
     if (name == "author") in.signer.set_author(value);
-    if (name == "last_export") in.last_export = value;
+    if (name == "last_export") in.kept.last_export = value;
+    if (name == "exported_at") in.kept.exported_at_ms = milliseconds_in(value);
     if (name == "text_size") in.text_percent = text_size_near(percent_in(value));
     if (name == "page" && value == "specimen") in.places = {Place{Place::Kind::specimen, {}}};
     if (name == "keys") in.single_keys = value != "off";
@@ -83,9 +95,14 @@ bool AppState::stored(StoredKind kind, std::string_view bytes) {
 
 void AppState::storage_note(std::string_view code, std::int64_t count) {
     Inside& in = *inside_;
-    if (code == "cut") in.notify({Word::storage_cut, {base::whole_arg(count)}}, true);
-    if (code == "gap") in.notify({Word::storage_gap, {base::whole_arg(count)}}, true);
-    if (code == "no_answer") in.notify({Word::storage_no_answer, {}}, true);
+    if (code == "cut") in.alarm(Word::storage_cut, count);
+    if (code == "gap") in.alarm(Word::storage_gap, count);
+    if (code == "refused") in.alarm(Word::storage_refused, count);
+    if (code == "no_answer") in.alarm(Word::storage_no_answer, count);
+    if (code == "persisted") in.kept.promised = count != 0;
+    if (code == "used") in.kept.used_bytes = count;
+    if (code == "room") in.kept.room_bytes = count;
+    in.dirty = true;
 }
 
 void AppState::loaded() {

@@ -100,26 +100,34 @@ struct BatchView {
     bool aside{false};
 };
 
+/// Records that would disagree once a file is joined.
+struct Disagreement {
+    base::Message about;  // "ISLE-1: records would disagree"
+    views::QuestionView question;
+};
+
 /// What an import would change, before it does.
 struct ImportPreview {
     std::string file_name;
-    base::Message summary;                // "12 new records, 40 already here, 1 disagreement"
-    std::vector<base::Message> changes;   // "New aircraft ISLE-4", "ISLE-1: 3 new readings"
+    base::Message summary;               // "12 new records, 40 already here, 1 disagreement"
+    std::vector<base::Message> changes;  // "New aircraft ISLE-4", "ISLE-1: 3 new readings"
+    std::vector<Disagreement> disagreements;
     std::vector<base::Problem> problems;  // with their lines
     bool can_accept{false};
     bool read_only{false};
 };
 
 struct FilesPage {
-    base::Message summary;      // "3 aircraft, 214 records"
-    base::Message fingerprint;  // short form of the journal's SHA-256
-    base::Message last_export;  // "Last export: never"
+    base::Message summary;                            // "3 aircraft, 214 records"
+    base::Message fingerprint;                        // short form of the journal's SHA-256
+    base::Message last_export;                        // "Last export: never"
+    base::Message not_copied{base::Word::blank, {}};  // how many records are in no file yet
     std::vector<BatchView> batches;
     std::optional<ImportPreview> preview;
     ThemeChoice theme{ThemeChoice::system};
     std::int32_t text_percent{100};
-    base::Message storage;  // "Stored in this browser only. It is not a backup."
-    base::Message author;   // "Records are signed: Ann"
+    std::vector<base::Message> storage;  // where it is kept, what the browser promised, room
+    base::Message author;                // "Records are signed: Ann"
 };
 
 /// One record in full: its fields in words, who and when, what replaces it.

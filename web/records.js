@@ -77,7 +77,10 @@ export class Records {
     app.device(store === undefined ? randomName() : await this.inTime(store.device(randomName)));
     this.saver = new Saver(store, this.saverTold(), this.limit_ms);
     this.saver.writer = this.may_write ?? true;
-    if (store === undefined) return;
+    if (store === undefined) {
+      app.storageNote('refused', 1);
+      return;
+    }
     const covered = await this.replaySnapshot(store, app);
     await this.replayAfter(store, app, covered, this.saver.writer);
     this.tabs.listen((number, hash, bytes) => {
@@ -85,6 +88,8 @@ export class Records {
       app.otherTabWrote(bytes);
     });
     if (!this.saver.writer) app.readOnly(true);
+    void this.tellPromise();
+    void this.tellRoom();
   }
 
   /**
@@ -157,5 +162,20 @@ export class Records {
     this.asked_to_persist = true;
     const kept = (await navigator.storage?.persist?.()) ?? false;
     this.told.app().storageNote('persisted', kept ? 1 : 0);
+    await this.tellRoom();
+  }
+
+  /** What is known of the room without asking for anything. */
+  async tellRoom() {
+    const told = await navigator.storage?.estimate?.().catch(() => undefined);
+    if (told?.usage === undefined || told.quota === undefined) return;
+    this.told.app().storageNote('used', told.usage);
+    this.told.app().storageNote('room', told.quota);
+  }
+
+  /** What the browser promised at an earlier visit. */
+  async tellPromise() {
+    if (await navigator.storage?.persisted?.().catch(() => false))
+      this.told.app().storageNote('persisted', 1);
   }
 }

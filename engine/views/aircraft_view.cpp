@@ -7,6 +7,7 @@
 #include "engine/views/event_view.hpp"
 #include "engine/views/life_box.hpp"
 #include "engine/views/make_views.hpp"
+#include "engine/views/otherwise.hpp"
 #include "engine/views/return_view.hpp"
 #include "engine/views/sentence.hpp"
 #include "engine/views/wear_view.hpp"
@@ -40,6 +41,22 @@ using forecast::RateBasis;
     if (title == Word::why_answer) why.lines.push_back({{Word::why_all_mandatory, {}}, {}});
     if (title == Word::why_range) why.lines.push_back({{Word::why_rate_is_past, {}}, {}});
     return why;
+}
+
+[[nodiscard]] Figure answer_figure(const Assessed& aircraft) {
+    return figure(answer_sentence(aircraft), why_overhaul_date(aircraft, Word::why_answer));
+}
+
+[[nodiscard]] Figure range_figure(const Assessed& aircraft) {
+    return figure(range_sentence(aircraft), why_overhaul_date(aircraft, Word::why_range));
+}
+
+[[nodiscard]] Figure hours_figure(const Assessed& aircraft) {
+    return overhaul_clock(aircraft, Clock::hours, Word::why_hours_left);
+}
+
+[[nodiscard]] Figure calendar_figure(const Assessed& aircraft) {
+    return overhaul_clock(aircraft, Clock::calendar, Word::why_calendar_left);
 }
 
 [[nodiscard]] Figure total_figure(const Assessed& aircraft) {
@@ -124,17 +141,17 @@ AircraftView make_aircraft_view(const Assessed& aircraft) {
     view.serial = aircraft.state.serial;
     view.state = aircraft.overall;
     view.state_word = state_word(aircraft.overall);
-    view.hours_left = overhaul_clock(aircraft, Clock::hours, Word::why_hours_left);
-    view.calendar_left = overhaul_clock(aircraft, Clock::calendar, Word::why_calendar_left);
+    view.hours_left = marked(aircraft, &hours_figure);
+    view.calendar_left = marked(aircraft, &calendar_figure);
     view.hours_known = view.hours_left.text.word != Word::unknown_figure;
     view.calendar_known = view.calendar_left.text.word != Word::unknown_figure;
-    view.answer = figure(answer_sentence(aircraft), why_overhaul_date(aircraft, Word::why_answer));
+    view.answer = marked(aircraft, &answer_figure);
     view.answer_edge = answer_edge(aircraft);
-    view.range = figure(range_sentence(aircraft), why_overhaul_date(aircraft, Word::why_range));
+    view.range = marked(aircraft, &range_figure);
     view.box = life_box(aircraft);
-    view.total_time = total_figure(aircraft);
-    view.rate = rate_figure(aircraft);
-    view.break_even = break_even_figure(aircraft);
+    view.total_time = marked(aircraft, &total_figure);
+    view.rate = marked(aircraft, &rate_figure);
+    view.break_even = marked(aircraft, &break_even_figure);
     for (const std::int32_t place : soonest_first(aircraft)) {
         if (!aircraft.items[static_cast<std::size_t>(place)].asleep)
             view.due.push_back(make_row(aircraft, place));

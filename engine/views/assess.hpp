@@ -41,6 +41,8 @@ struct Assessed {
     std::int32_t worst{-1};     // place of the item that sets the state, -1 if none
     State overall{State::unknown};
     base::Date today;
+    std::vector<Assessed> otherwise{};  // for ways in which its open questions may be answered
+    bool has_more_ways{false};          // than those
 };
 
 /// Works one aircraft out, with the parts that are on it.

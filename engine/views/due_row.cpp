@@ -6,6 +6,7 @@
 #include "engine/base/order.hpp"
 #include "engine/views/clock_view.hpp"
 #include "engine/views/directive_view.hpp"
+#include "engine/views/otherwise.hpp"
 #include "engine/views/sentence.hpp"
 #include "engine/views/wear_view.hpp"
 #include "engine/views/why.hpp"
@@ -39,14 +40,8 @@ using facts::Clock;
     return {Word::part_named_at, std::move(args)};
 }
 
-}  // namespace
-
-Figure figure(Message text, Why why) {
-    why.figure = text;
-    return {std::move(text), std::move(why)};
-}
-
-DueRow make_row(const Assessed& aircraft, std::int32_t place) {
+/// The row without marks.
+[[nodiscard]] DueRow plain_row(const Assessed& aircraft, std::int32_t place) {
     const auto at = static_cast<std::size_t>(place);
     const limits::ItemDue& item = aircraft.items[at];
     const forecast::Projection& projection = aircraft.projections[at];
@@ -82,6 +77,57 @@ DueRow make_row(const Assessed& aircraft, std::int32_t place) {
     const Message by_standing = standing_instead(aircraft, place).value_or(by_interval);
     const Message likely = wear_likely(aircraft, place).value_or(by_standing);
     row.likely = figure(likely, why_date(aircraft, place, {Word::why_item_date, {name}}));
+    return row;
+}
+
+/// What a row says of one figure; nothing when it does not have it.
+using Member = base::FunctionRef<const Figure*(const DueRow&)>;
+
+/// True when one of the other rows says something else.
+[[nodiscard]] bool differs(const std::vector<DueRow>& others, const Figure& figure, Member of) {
+    return std::any_of(others.begin(), others.end(), [&](const DueRow& other) {
+        const Figure* one = of(other);
+        return one == nullptr || !reads_alike(one->text, figure.text);
+    });
+}
+
+void mark_row(const Assessed& aircraft, DueRow& row) {
+    std::vector<DueRow> others;
+    for (const Assessed& other : aircraft.otherwise) {
+        const auto found = std::find_if(other.items.begin(),
+                                        other.items.end(),
+                                        [&](const auto& item) { return item.item == row.item; });
+        // With that answer it is not on the aircraft: a row that says nothing.
+        if (found == other.items.end())
+            others.emplace_back();
+        else
+            others.push_back(
+                plain_row(other, static_cast<std::int32_t>(found - other.items.begin())));
+    }
+    for (std::optional<Figure> DueRow::*member :
+         {&DueRow::hours_left, &DueRow::calendar_left, &DueRow::count_left, &DueRow::wear}) {
+        std::optional<Figure>& own = row.*member;
+        if (!own) continue;
+        const bool questioned = differs(others, *own, [&](const DueRow& other) {
+            return other.*member ? &*(other.*member) : nullptr;
+        });
+        mark(aircraft, *own, questioned);
+    }
+    const bool questioned =
+        differs(others, row.likely, [](const DueRow& other) { return &other.likely; });
+    mark(aircraft, row.likely, questioned);
+}
+
+}  // namespace
+
+Figure figure(Message text, Why why) {
+    why.figure = text;
+    return {std::move(text), std::move(why), false};
+}
+
+DueRow make_row(const Assessed& aircraft, std::int32_t place) {
+    DueRow row = plain_row(aircraft, place);
+    mark_row(aircraft, row);
     return row;
 }
 

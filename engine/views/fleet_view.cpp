@@ -41,6 +41,8 @@ using facts::Clock;
         clock_view(overhaul == nullptr ? nullptr : limits::clock_of(*overhaul, Clock::calendar),
                    aircraft.today);
     card.box = life_box(aircraft);
+    const auto open = static_cast<std::int64_t>(open_questions(aircraft).size());
+    if (open > 0) card.questions = {base::Word::card_questions, {base::whole_arg(open)}};
     return card;
 }
 

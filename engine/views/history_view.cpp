@@ -196,7 +196,7 @@ std::vector<QuestionView> make_questions(const std::vector<Question>& questions)
         view.in_use = in_use(question);
         for (const timeline::Side& side : question.sides) {
             const Fact& fact = side.fact;
-            view.sides.push_back({fact.id, record_what(fact.body), told_by(fact)});
+            view.sides.push_back({fact.id, record_what(fact.body), told_by_device(fact)});
         }
         tell_apart(question, view);
         out.push_back(std::move(view));

@@ -40,7 +40,8 @@ Json why_json(const Why& why, const Region& region) {
 
 Json figure_json(const Figure& figure, const Region& region) {
     Object out{region};
-    return out.said("text", figure.text).put("why", why_json(figure.why, region)).take();
+    out.said("text", figure.text).questioned("questioned", figure.questioned);
+    return out.put("why", why_json(figure.why, region)).take();
 }
 
 }  // namespace twoclocks::views

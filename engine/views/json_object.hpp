@@ -26,6 +26,14 @@ class Object {
         return text(key, base::say(message, region_));
     }
 
+    /// The figure, and beside it that it is questioned, where it is.
+    Object& said(std::string_view key, const Told& told) {
+        said(key, told.text);
+        return questioned(std::string{key} + "_questioned", told.questioned);
+    }
+
+    Object& questioned(std::string_view key, bool is) { return is ? truth(key, true) : *this; }
+
     Object& whole(std::string_view key, std::int64_t number) {
         facts::Json value;
         value.type = facts::Json::Type::whole;

@@ -7,6 +7,7 @@
 #include "engine/views/due_row.hpp"
 #include "engine/views/event_view.hpp"
 #include "engine/views/make_views.hpp"
+#include "engine/views/otherwise.hpp"
 #include "engine/views/record_parts.hpp"
 
 namespace twoclocks::views {
@@ -140,18 +141,26 @@ void add_aboard(const Journal& journal,
         time, estimated, Word::part_gained, Word::part_gained_estimate, Word::unknown_figure);
 }
 
-/// What hangs on the part: as its aircraft shows it, or by itself when it is on none.
-[[nodiscard]] std::vector<DueRow> due_rows(const Journal& journal,
-                                           const PartState& part,
-                                           base::Date today) {
+[[nodiscard]] Message figure_new(const PartState& part) {
+    return figure(part.tsn, part.tsn_estimated);
+}
+
+[[nodiscard]] Message figure_overhaul(const PartState& part) {
+    return figure(part.tso, part.tso_estimated);
+}
+
+/// The part where it is: on its aircraft, or by itself when it is on none.
+[[nodiscard]] Assessed assess_where_it_is(const Journal& journal,
+                                          const PartState& part,
+                                          base::Date today) {
+    std::optional<Assessed> aboard;
+    if (!part.aircraft.empty()) aboard = assess_recorded(journal, part.aircraft, today);
+    return aboard ? std::move(*aboard) : assess_part(journal, part, today);
+}
+
+/// What hangs on the part.
+[[nodiscard]] std::vector<DueRow> due_rows(const Assessed& assessed, const PartState& part) {
     std::vector<DueRow> out;
-    if (part.items.empty()) return out;
-    const bool aboard = !part.aircraft.empty();
-    timeline::AircraftState host =
-        aboard ? timeline::replay(journal, part.aircraft, today) : timeline::AircraftState{};
-    std::vector<PartState> parts =
-        aboard ? timeline::parts_of(journal, part.aircraft, today) : std::vector{part};
-    const Assessed assessed = assess(std::move(host), today, std::move(parts));
     for (const std::int32_t place : soonest_first(assessed)) {
         if (assessed.items[static_cast<std::size_t>(place)].part.id == part.id)
             out.push_back(views::make_row(assessed, place));
@@ -196,17 +205,18 @@ Message since_overhaul(const PartState& part) {
 }
 
 PartHistoryView part_history(const Journal& journal, const PartState& part, base::Date today) {
+    const Assessed assessed = assess_where_it_is(journal, part, today);
     PartHistoryView view;
     view.part = part.id;
     const std::string& name = part.name.empty() ? part.part_number : part.name;
     view.name = {Word::part_named, {base::text_arg(name), base::text_arg(part.serial)}};
     view.part_number = one_text(Word::as_told, part.part_number);
     view.where = where(journal, part);
-    view.since_new = since_new(part);
-    view.since_overhaul = since_overhaul(part);
+    view.since_new = told_of_part(assessed, part, &since_new);
+    view.since_overhaul = told_of_part(assessed, part, &since_overhaul);
     view.condition = {condition_word(part.condition), {}};
-    view.hours_new = figure(part.tsn, part.tsn_estimated);
-    view.hours_overhaul = figure(part.tso, part.tso_estimated);
+    view.hours_new = told_of_part(assessed, part, &figure_new);
+    view.hours_overhaul = told_of_part(assessed, part, &figure_overhaul);
     view.owner = text_or(Word::as_told, part.owner, Word::blank);
     view.returns = part.return_by ? Message{Word::day_figure, {base::day_arg(*part.return_by)}}
                                   : Message{Word::blank, {}};
@@ -219,7 +229,7 @@ PartHistoryView part_history(const Journal& journal, const PartState& part, base
     for (auto spell = part.spells.rbegin(); spell != part.spells.rend(); ++spell)
         view.rows.push_back(row_of(journal, *spell, today));
     view.questions = make_questions(part.questions);
-    view.due = due_rows(journal, part, today);
+    view.due = due_rows(assessed, part);
     view.events = make_event_views(timeline::events_of_part(journal, part.id, today));
     take_troubles(part, view);
     return view;

@@ -37,14 +37,14 @@ struct PartHistoryView {
     base::Message name;  // "Main gearbox, serial 7"
     base::Message part_number;
     base::Message where;  // "Fitted to ISLE-1: main"
-    base::Message since_new;
-    base::Message since_overhaul;
+    Told since_new;
+    Told since_overhaul;
     base::Message condition;
-    base::Message hours_new;       // since new as a figure, "about 70.0 h, an estimate"
-    base::Message hours_overhaul;  // since overhaul as a figure
-    base::Message owner;           // blank when not recorded
-    base::Message returns;         // the day it goes back; blank when there is none
-    base::Message papers;          // blank when not recorded
+    Told hours_new;         // since new as a figure, "about 70.0 h, an estimate"
+    Told hours_overhaul;    // since overhaul as a figure
+    base::Message owner;    // blank when not recorded
+    base::Message returns;  // the day it goes back; blank when there is none
+    base::Message papers;   // blank when not recorded
     bool history_unknown{false};
     bool unknown{false};      // a question without a safe side, or a record of a newer version
     std::vector<DueRow> due;  // limits that hang on it, soonest first

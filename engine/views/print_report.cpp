@@ -1,6 +1,7 @@
 // Every view of a journal at once: what the report program prints.
 #include "engine/facts/parse.hpp"
 #include "engine/views/json_object.hpp"
+#include "engine/views/otherwise.hpp"
 #include "engine/views/print_views.hpp"
 #include "engine/views/status_view.hpp"
 
@@ -14,9 +15,9 @@ std::string print_report(std::string_view journal_text, base::Date today, const 
     for (const facts::Fact& fact : parsed.facts)
         journal.add(fact);
     std::vector<Assessed> fleet;
-    for (timeline::AircraftState& state : timeline::replay_fleet(journal, today)) {
-        std::vector<timeline::PartState> parts = timeline::parts_of(journal, state.id, today);
-        fleet.push_back(assess(std::move(state), today, std::move(parts)));
+    for (const base::Id& id : journal.aircraft()) {
+        std::optional<Assessed> one = assess_recorded(journal, id, today);
+        if (one) fleet.push_back(std::move(*one));
     }
     Object out{region};
     out.text("today", base::print_date(today)).text("fingerprint", facts::fingerprint(journal));

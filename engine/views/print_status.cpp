@@ -17,6 +17,7 @@ using facts::Json;
     Object out{region};
     out.text("edge", std::string{edge_word(clock.edge)}).said("limit", clock.limit);
     out.said("used", clock.used).said("left", clock.left).said("next", clock.next);
+    out.questioned("questioned", clock.questioned);
     return out.truth("over", clock.over).put("why", why_json(clock.why, region)).take();
 }
 

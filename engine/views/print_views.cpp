@@ -109,6 +109,7 @@ Json to_json(const FleetView& view, const Region& region) {
                 Object one{region};
                 one.text("id", base::print_id(card.id)).text("registration", card.registration);
                 one.said("state", card.state_word).said("sentence", card.sentence);
+                if (card.questions.word != base::Word::blank) one.said("questions", card.questions);
                 one.put("hours", clock_json(card.hours, region))
                     .put("calendar", clock_json(card.calendar, region));
                 return one.put("box", box_json(card.box, region)).take();

@@ -95,6 +95,29 @@ struct What {
     }
 };
 
+[[nodiscard]] base::Arg author_of(const facts::Fact& fact) {
+    return fact.by.empty() ? base::word_arg(Word::unnamed_author) : base::text_arg(fact.by);
+}
+
+constexpr std::int64_t ms_per_minute = 60'000;
+constexpr std::int64_t minutes_per_day = 24LL * 60;
+
+[[nodiscard]] base::Arg written_on(const facts::Fact& fact) {
+    constexpr std::int64_t last_day = 84'000;
+    const std::int64_t day =
+        std::min(fact.stamp.wall_ms / (ms_per_minute * minutes_per_day), last_day);
+    return base::day_arg({static_cast<std::int32_t>(day)});
+}
+
+/// Hour and minute, UTC: "09:05".
+[[nodiscard]] std::string clock_time(std::int64_t wall_ms) {
+    const std::int64_t minute = wall_ms / ms_per_minute % minutes_per_day;
+    const auto two = [](std::int64_t number) {
+        return (number < 10 ? "0" : "") + std::to_string(number);
+    };
+    return two(minute / 60) + ':' + two(minute % 60);
+}
+
 [[nodiscard]] Message why_or_blank(const std::string& why) {
     return why.empty() ? Message{Word::blank, {}} : one_text(Word::record_why, why);
 }
@@ -247,18 +270,26 @@ std::vector<Message> record_lines(const facts::Fact& fact) {
     if (corrects && why.word != Word::blank) out.push_back(why);
     for (Message& line : told_lines(fact.body))
         out.push_back(std::move(line));
-    out.push_back(told_by(fact));
+    out.push_back(told_by_device(fact));
     out.push_back(one_text(Word::record_id, base::print_id(fact.id)));
     return out;
 }
 
 Message told_by(const facts::Fact& fact) {
-    constexpr std::int64_t ms_per_day = 24LL * 60 * 60 * 1000;
-    constexpr std::int64_t last_day = 84'000;
-    const std::int64_t day = std::min(fact.stamp.wall_ms / ms_per_day, last_day);
-    const base::Arg who =
-        fact.by.empty() ? base::word_arg(Word::unnamed_author) : base::text_arg(fact.by);
-    return {Word::told_by, {who, base::day_arg({static_cast<std::int32_t>(day)})}};
+    return {Word::told_by, {author_of(fact), written_on(fact)}};
+}
+
+Message told_by_device(const facts::Fact& fact) {
+    return {Word::told_by_device,
+            {author_of(fact),
+             written_on(fact),
+             base::text_arg(clock_time(fact.stamp.wall_ms)),
+             base::text_arg(short_device(fact.stamp.device))}};
+}
+
+std::string short_device(std::string_view device) {
+    constexpr std::size_t short_form = 6;
+    return std::string{device.substr(0, short_form)};
 }
 
 }  // namespace twoclocks::views

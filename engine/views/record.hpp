@@ -26,4 +26,12 @@ namespace twoclocks::views {
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] base::Message told_by(const facts::Fact& fact);
 
+/// Who, when to the minute, and on which device: to tell two records apart.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] base::Message told_by_device(const facts::Fact& fact);
+
+/// What a person sees of a device's random name.
+/// Units: none. Range: 6 letters. Errors: none. Source: our choice.
+[[nodiscard]] std::string short_device(std::string_view device);
+
 }  // namespace twoclocks::views

@@ -25,6 +25,10 @@ using timeline::StorageSpell;
     return storage.in_question.empty() ? nullptr : &storage.in_question.front();
 }
 
+[[nodiscard]] Assessed returned(const Assessed& aircraft, Date on) {
+    return assess(timeline::returned_on(aircraft.state, on), on, aircraft.parts);
+}
+
 [[nodiscard]] ReturnGroup group_of(const Assessed& back, State state, Word title) {
     ReturnGroup out{{title, {}}, {}};
     for (const std::int32_t place : soonest_first(back)) {
@@ -48,7 +52,10 @@ Date usual_return(const Assessed& aircraft) {
 
 ReturnView make_return_view(const Assessed& aircraft, Date asked) {
     const Date on = std::max(asked, aircraft.today);
-    const Assessed back = assess(timeline::returned_on(aircraft.state, on), on, aircraft.parts);
+    Assessed back = returned(aircraft, on);
+    for (const Assessed& other : aircraft.otherwise)
+        back.otherwise.push_back(returned(other, on));
+    back.has_more_ways = aircraft.has_more_ways;
     ReturnView view;
     view.id = back.state.id;
     view.registration = back.state.registration;

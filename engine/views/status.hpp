@@ -15,6 +15,7 @@ struct StatusClock {
     base::Message next;  // "at 3,462.5 h", "4 May 2031"
     bool over{false};
     Why why;
+    bool questioned{false};  // with another answer to an open question it would be another
 };
 
 /// One limited item.
@@ -41,8 +42,8 @@ struct StatusPart {
     base::Id part;
     std::string name;
     base::Message plate;  // "number 12, serial 7, main"
-    base::Message since_new;
-    base::Message since_overhaul;
+    Told since_new;
+    Told since_overhaul;
     base::Message papers;  // what they are, or that none are recorded
     bool papers_missing{false};
 };
@@ -56,9 +57,9 @@ struct StatusView {
     State state{State::unknown};
     base::Message state_word;
     base::Message as_of;  // "Status on 25 Nov 2026"
-    base::Message total;
-    base::Message landings;
-    base::Message starts;
+    Told total;
+    Told landings;
+    Told starts;
     std::vector<StatusGroup> groups;
     std::vector<StatusPart> parts;
     std::vector<base::Message> missing;  // papers and figures that are not on record

@@ -4,12 +4,13 @@
 #include <utility>
 
 #include "engine/base/message_args.hpp"
-#include "engine/views/clock_view.hpp"
 #include "engine/views/directive_view.hpp"
 #include "engine/views/due_row.hpp"
+#include "engine/views/otherwise.hpp"
 #include "engine/views/part_views.hpp"
 #include "engine/views/record.hpp"
 #include "engine/views/sentence.hpp"
+#include "engine/views/status_clock.hpp"
 #include "engine/views/why.hpp"
 
 namespace twoclocks::views {
@@ -17,7 +18,6 @@ namespace {
 
 using base::Message;
 using base::Word;
-using facts::Clock;
 using limits::ClockDue;
 using limits::ItemDue;
 
@@ -47,67 +47,6 @@ constexpr Kind kinds[] = {
 
 [[nodiscard]] Message unknown() {
     return {Word::unknown_figure, {}};
-}
-
-[[nodiscard]] Message limit_message(const ClockDue& clock) {
-    switch (clock.clock) {
-        case Clock::hours:
-            return {Word::hours_figure, {base::hours_left_arg(clock.limit_hours)}};
-        case Clock::calendar:
-            if (clock.limit_months > 0)
-                return {Word::status_months, {base::whole_arg(clock.limit_months)}};
-            return {Word::status_days, {base::whole_arg(clock.limit_days)}};
-        case Clock::landings:
-        case Clock::starts:
-            return count(clock.limit_count.value);
-    }
-    return unknown();
-}
-
-[[nodiscard]] Message used_message(const ClockDue& clock, base::Date today) {
-    if (!clock.known) return unknown();
-    switch (clock.clock) {
-        case Clock::hours:
-            return {Word::hours_figure, {base::hours_used_arg(clock.used)}};
-        case Clock::calendar:
-            return {Word::span_figure,
-                    {base::span_arg(base::span_between(clock.anchor_on, today))}};
-        case Clock::landings:
-        case Clock::starts:
-            return count(clock.limit_count.value - clock.left_count.value);
-    }
-    return unknown();
-}
-
-[[nodiscard]] Message next_message(const ItemDue& item, const ClockDue& clock) {
-    if (!clock.known) return unknown();
-    switch (clock.clock) {
-        case Clock::hours:
-            return {item.part.id.empty() ? Word::status_at_hours : Word::status_at_part_hours,
-                    {base::hours_left_arg(clock.due_total)}};
-        case Clock::calendar:
-            return {Word::status_on_day, {base::day_arg(clock.due_on)}};
-        case Clock::landings:
-        case Clock::starts:
-            return {Word::status_at_count,
-                    {base::whole_arg((clock.anchor_count + clock.limit_count).value)}};
-    }
-    return unknown();
-}
-
-[[nodiscard]] StatusClock clock_row(const Assessed& aircraft,
-                                    const ItemDue& item,
-                                    const ClockDue& clock) {
-    const Message title{Word::why_item_left, {base::text_arg(item_label(item))}};
-    Why why = why_clock(aircraft, item, clock, title);
-    why.figure = left_message(clock, aircraft.today);
-    return {edge_of(clock.clock),
-            limit_message(clock),
-            used_message(clock, aircraft.today),
-            left_message(clock, aircraft.today),
-            next_message(item, clock),
-            clock.passed(),
-            std::move(why)};
 }
 
 /// The latest of an item's renewals, null when it has none.
@@ -174,7 +113,7 @@ void tell_directive(const Assessed& aircraft, std::size_t place, StatusRow& row)
     row.last = {Word::status_no_work, {}};
     row.method = {Word::blank, {}};
     for (const ClockDue& clock : item.clocks)
-        row.clocks.push_back(clock_row(aircraft, item, clock));
+        row.clocks.push_back(status_clock(aircraft, item, clock));
     if (item.asleep) {
         const auto at = static_cast<std::int32_t>(place);
         row.notes.push_back(make_row(aircraft, at).likely.text);
@@ -191,7 +130,24 @@ void tell_directive(const Assessed& aircraft, std::size_t place, StatusRow& row)
     return row;
 }
 
-[[nodiscard]] StatusPart make_status_part(const timeline::PartState& part) {
+[[nodiscard]] Message total_of(const Assessed& aircraft) {
+    if (aircraft.state.usage.empty()) return unknown();
+    const timeline::UsagePoint& last = aircraft.state.usage.back();
+    return {Word::say_total, {base::hours_used_arg(last.total), base::day_arg(last.on)}};
+}
+
+[[nodiscard]] Message landings_of(const Assessed& aircraft) {
+    const auto& landings = aircraft.state.landings;
+    return landings ? count(landings->value) : unknown();
+}
+
+[[nodiscard]] Message starts_of(const Assessed& aircraft) {
+    const auto& starts = aircraft.state.starts;
+    return starts ? count(starts->value) : unknown();
+}
+
+[[nodiscard]] StatusPart make_status_part(const Assessed& aircraft,
+                                          const timeline::PartState& part) {
     StatusPart row;
     row.part = part.id;
     row.name = part.name.empty() ? part.part_number : part.name;
@@ -199,8 +155,8 @@ void tell_directive(const Assessed& aircraft, std::size_t place, StatusRow& row)
                  {base::text_arg(part.part_number),
                   base::text_arg(part.serial),
                   base::text_arg(part.position)}};
-    row.since_new = since_new(part);
-    row.since_overhaul = since_overhaul(part);
+    row.since_new = told_of_part(aircraft, part, &since_new);
+    row.since_overhaul = told_of_part(aircraft, part, &since_overhaul);
     row.papers_missing = part.papers.empty();
     row.papers = row.papers_missing ? Message{Word::status_papers_none, {}}
                                     : Message{Word::record_papers, {base::text_arg(part.papers)}};
@@ -261,16 +217,12 @@ StatusView make_status_view(const facts::Journal& journal, const Assessed& aircr
     view.state = aircraft.overall;
     view.state_word = state_word(aircraft.overall);
     view.as_of = {Word::status_as_of, {base::day_arg(aircraft.today)}};
-    view.total = unknown();
-    if (!state.usage.empty()) {
-        const timeline::UsagePoint& last = state.usage.back();
-        view.total = {Word::say_total, {base::hours_used_arg(last.total), base::day_arg(last.on)}};
-    }
-    view.landings = state.landings ? count(state.landings->value) : unknown();
-    view.starts = state.starts ? count(state.starts->value) : unknown();
+    view.total = told(aircraft, &total_of);
+    view.landings = told(aircraft, &landings_of);
+    view.starts = told(aircraft, &starts_of);
     take_groups(journal, aircraft, view);
     for (const timeline::PartState& part : aircraft.parts)
-        view.parts.push_back(make_status_part(part));
+        view.parts.push_back(make_status_part(aircraft, part));
     view.missing = missing_of(aircraft, view);
     return view;
 }

@@ -37,6 +37,13 @@ struct Why {
 struct Figure {
     base::Message text;
     Why why;
+    bool questioned{false};  // with another answer to an open question it would be another
+};
+
+/// A figure that is said without an explanation.
+struct Told {
+    base::Message text;
+    bool questioned{false};  // as above
 };
 
 /// Which clock stops it.
@@ -110,12 +117,14 @@ struct AircraftCard {
     ClockView hours;
     ClockView calendar;
     LifeBoxView box;
+    base::Message questions{base::Word::blank, {}};  // how many are open
 };
 
 /// The fleet, what needs me first on top.
 struct FleetView {
     std::vector<AircraftCard> cards;
-    bool has_demo{false};  // some of it is invented: say so
+    bool has_demo{false};                           // some of it is invented: say so
+    base::Message reminder{base::Word::blank, {}};  // of a copy to be made, by whoever keeps them
 };
 
 /// Something that happened and asks for an inspection before the next flight.
@@ -204,9 +213,10 @@ struct QuestionView {
 
     struct Side {
         base::Id fact;
-        base::Message value;                   // what this one says
-        base::Message told_by;                 // who, when, device
-        std::vector<base::Message> differs{};  // fields that not every side has like this
+        base::Message value;                          // what this one says
+        base::Message told_by;                        // who, when, device
+        std::vector<base::Message> differs{};         // fields that not every side has like this
+        base::Message origin{base::Word::blank, {}};  // of a file that is looked at: here or in it
     };
 
     std::vector<Side> sides;

@@ -56,7 +56,7 @@ TEST_CASE("a part that is fitted to nothing lies on the shelf", "[app][parts]") 
     const std::vector<Fact> saved = h.saved();
     REQUIRE(saved.size() == 1);
     CHECK_FALSE(as<facts::PartAdded>(saved[0]).tsn);
-    CHECK(base::say(h.part_page(saved[0].id).view.hours_new, {}) == "unknown");
+    CHECK(base::say(h.part_page(saved[0].id).view.hours_new.text, {}) == "unknown");
 }
 
 TEST_CASE("papers that cannot be right are refused beside the figure", "[app][parts]") {

@@ -233,7 +233,7 @@ TEST_CASE("a record of one aircraft works out every part that ever was on it", "
     const Fact over =
         h.ann.write(day("2026-11-11"), {h.gearbox.id, h.second.id}, facts::PartFitted{});
     h.join({on, off, over});
-    const auto hours = [&] { return base::say(h.part_page(h.gearbox.id).view.hours_new, {}); };
+    const auto hours = [&] { return base::say(h.part_page(h.gearbox.id).view.hours_new.text, {}); };
     CHECK(hours() == "about 350.0 h, an estimate");
     h.join({h.ann.write(
         day("2026-11-10"), {h.first.id, h.first_meter.id}, twoclocks::support::reads(200))});

@@ -6,6 +6,7 @@
 // and name of something that is there when the page has been reached. `screens`: of a long page
 // that shows something else on each.
 
+import { ann, ben, joinBoth, lookAt } from './disagreement.mjs';
 import { formPages } from './form_pages.mjs';
 import { addPart, again, openAircraft, openPad, openParts, tabTo, takeOff } from './page_taps.mjs';
 
@@ -131,6 +132,48 @@ export const pages = [
     sign: ['button', 'Correct'],
   },
   { name: 'files', from: 'demo', taps: tabTo('Files'), sign: ['button', 'Export the journal'] },
+  {
+    name: 'import_disagrees',
+    from: 'demo',
+    taps: async (page) => {
+      await lookAt(page, ann);
+      await page.tap('button', 'Join it to mine');
+      await lookAt(page, ben);
+    },
+    sign: ['button', 'Leave it out'],
+    screens: 2,
+  },
+  {
+    name: 'fleet_disagrees',
+    from: 'demo',
+    taps: async (page) => {
+      await joinBoth(page);
+      await page.tap('tab', 'Fleet');
+    },
+    sign: ['button', /open question/],
+  },
+  {
+    name: 'aircraft_disagrees',
+    from: 'demo',
+    taps: async (page) => {
+      await joinBoth(page);
+      await page.tap('tab', 'Fleet');
+      await openAircraft('ISLE-1')(page);
+    },
+    sign: ['heading', 'Open questions'],
+    screens: 2,
+  },
+  {
+    name: 'status_disagrees',
+    from: 'demo',
+    taps: async (page) => {
+      await joinBoth(page);
+      await page.tap('tab', 'Fleet');
+      await openAircraft('ISLE-1')(page);
+      await page.tap('button', 'Status: ISLE-1');
+    },
+    sign: ['heading', 'ISLE-1: status'],
+  },
   {
     name: 'parts',
     from: 'demo',

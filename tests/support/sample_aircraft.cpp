@@ -218,6 +218,14 @@ Screen troubled_aircraft() {
     view.due[3].state = State::over;
     view.due[3].state_word = {Word::state_over, {}};
     view.due[3].hours_left = figure(hours_left(-32));
+    for (Figure* each : {&view.hours_left,
+                         &view.answer,
+                         &view.range,
+                         &view.total_time,
+                         &view.rate,
+                         &*view.due[1].hours_left,
+                         &view.due[1].likely})
+        each->questioned = true;
     return page(std::move(view));
 }
 

@@ -44,7 +44,11 @@ FilesPage files_page() {
     made.last_export = told("Last export: 12 days ago");
     made.batches = {{1, "isle-fleet-2026-05-03.txt", told("62 records, 3 May 2026"), false},
                     {2, "workshop copy.txt", told("8 records, 9 May 2026"), true}};
-    made.storage = told("Stored in this browser only. It is not a backup.");
+    made.not_copied = {Word::files_new_records, {base::whole_arg(17)}};
+    made.storage = {{Word::files_kept, {}},
+                    {Word::files_not_promised, {}},
+                    {Word::files_room, {base::whole_arg(3), base::whole_arg(12'000)}},
+                    {Word::files_device, {base::text_arg("4f1d09")}}};
     made.author = told("Records are signed: Ann");
     return made;
 }
@@ -114,6 +118,16 @@ Screen preview() {
     shown.file_name = "from-ben.txt";
     shown.summary = told("12 new records, 40 already here, 1 disagreement");
     shown.changes = {told("New aircraft ISLE-4"), told("ISLE-1: 3 new readings")};
+    Disagreement falls;
+    falls.about = {Word::import_disagrees, {base::text_arg("ISLE-1")}};
+    falls.question.what = {Word::question_falling, {}};
+    views::QuestionView::Side here{id_of(40), reading(12345), told("Ann, written 3 May 2026")};
+    here.origin = {Word::question_here, {}};
+    views::QuestionView::Side filed{id_of(41), reading(12245), told("Ben, written 4 May 2026")};
+    filed.origin = {Word::question_in_file, {}};
+    filed.differs = {told("Landings 4,711"), told("Dated 4 May 2026")};
+    falls.question.sides = {here, filed};
+    shown.disagreements = {falls};
     shown.problems = {
         base::Problem{base::Trouble::line_not_json, {}, base::Severity::caution, 17, {}}};
     shown.can_accept = true;

@@ -75,8 +75,8 @@ Screen status() {
     page.state = view.state;
     page.state_word = view.state_word;
     page.as_of = {base::Word::status_as_of, {base::day_arg(day_of(day_3_may_2026))}};
-    page.total = view.total_time.text;
-    page.landings = page.starts = {base::Word::unknown_figure, {}};
+    page.total = {view.total_time.text, true};
+    page.landings = page.starts = {{base::Word::unknown_figure, {}}, false};
     page.groups = {{{base::Word::status_overhauls, {}}, {}},
                    {{base::Word::status_directives, {}}, {}}};
     for (const views::DueRow& due : view.due) {
@@ -99,15 +99,16 @@ Screen status() {
                                   (*figure)->text,
                                   told("at 12,345.6 h"),
                                   false,
-                                  (*figure)->why});
+                                  (*figure)->why,
+                                  edge == views::Edge::hours});
         }
         page.groups[page.groups[0].rows.empty() ? 0 : 1].rows.push_back(row);
     }
     page.parts = {{{},
                    "Main gearbox",
                    told("Number GB-1, serial 7, main"),
-                   told("900.0 h since new"),
-                   told("Time since overhaul unknown"),
+                   {told("900.0 h since new"), true},
+                   {told("Time since overhaul unknown"), false},
                    told("No papers recorded"),
                    true}};
     page.missing = {told("Main gearbox: release certificate or other papers")};

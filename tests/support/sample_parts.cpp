@@ -90,8 +90,9 @@ Screen part() {
     view.part_number = told("B-200-17-4");
     view.where = told("Fitted to ISLE-1: forward, left");
     view.condition = {Word::condition_as_removed, {}};
-    view.hours_new = {Word::part_gained_estimate, {base::hours_used_arg(base::tenths(12'345))}};
-    view.hours_overhaul = {Word::unknown_figure, {}};
+    view.hours_new = {{Word::part_gained_estimate, {base::hours_used_arg(base::tenths(12'345))}},
+                      true};
+    view.hours_overhaul = {{Word::unknown_figure, {}}, false};
     view.owner = told("A workshop in the next valley");
     view.returns = {Word::day_figure, {base::day_arg(day_of(day_3_may_2026))}};
     view.papers = told("Release certificate 4711");

@@ -112,7 +112,8 @@ TEST_CASE("a disagreement is put as a question with its sides and what is in use
     REQUIRE(versions[0].sides.size() == 2);
     CHECK(base::say(versions[0].sides[0].value, {}) == "Reading 170.0 h");
     CHECK(base::say(versions[0].sides[1].value, {}) == "Reading 165.0 h");
-    CHECK(base::say(versions[0].sides[0].told_by, {}) == "Tester ben, written 14 Nov 2023");
+    CHECK(base::say(versions[0].sides[0].told_by, {}) ==
+          "Tester ben, written 14 Nov 2023 at 22:22 UTC on device ben");
     const auto falling = questions({low});
     REQUIRE(falling.size() == 1);
     CHECK(base::say(falling[0].what, {}) == "A later reading is lower than an earlier one.");

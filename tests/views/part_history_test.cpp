@@ -33,8 +33,8 @@ TEST_CASE("the history of a serial lists every host, newest first", "[views][par
     const PartHistoryView view = views::part_history(s.journal, s.gearbox.id, s.today);
     CHECK(said(view.name) == "Main gearbox, serial 7");
     CHECK(said(view.where) == "Fitted to ISLE-2: Main");
-    CHECK(said(view.since_new) == "About 450.0 h since new, an estimate");
-    CHECK(said(view.since_overhaul) == "About 250.0 h since overhaul, an estimate");
+    CHECK(said(view.since_new.text) == "About 450.0 h since new, an estimate");
+    CHECK(said(view.since_overhaul.text) == "About 250.0 h since overhaul, an estimate");
     REQUIRE(view.rows.size() == 2);
     CHECK(said(view.rows[0].host_name) == "ISLE-2");
     CHECK(said(view.rows[0].days) == "Since 1 Apr 2024");
@@ -74,7 +74,7 @@ TEST_CASE("the history names the records of a trouble, and what nobody knows", "
     CHECK(said(view.rows[0].gained) == "hours unknown");
     CHECK(said(view.rows[1].host_name) == "Main gearbox 7");
     CHECK(view.rows[1].aircraft.empty());
-    CHECK(said(view.since_new) == "Time since new unknown");
+    CHECK(said(view.since_new.text) == "Time since new unknown");
     REQUIRE(view.troubles.size() == 2);
     CHECK(view.trouble_facts[1] == Ids{lost.id});
 }

@@ -159,7 +159,7 @@ TEST_CASE("parts stand with their hours and papers", "[views][status]") {
     const StatusView view = Hangar{}.status();
     REQUIRE(view.parts.size() == 1);
     CHECK(said(view.parts[0].plate) == "Number GB-1, serial 7, main");
-    CHECK(said(view.parts[0].since_new) == "1,706.6 h since new");
+    CHECK(said(view.parts[0].since_new.text) == "1,706.6 h since new");
     CHECK(view.parts[0].papers_missing);
 }
 

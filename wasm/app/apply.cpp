@@ -246,7 +246,10 @@ struct Apply {
 
     void operator()(const intent::StartNewVersion&) const { in.host.start_new_version(); }
 
-    void operator()(const intent::DismissNotice&) const { in.notices.clear(); }
+    void operator()(const intent::DismissNotice&) const {
+        in.notices.clear();
+        in.alarms.clear();
+    }
 
   private:
     [[nodiscard]] static Pending::After after_form(FormKind kind) {
@@ -280,15 +283,6 @@ struct Apply {
 };
 
 }  // namespace
-
-void export_journal(AppState::Inside& in) {
-    const std::string today = base::print_date(in.today);
-    in.host.hand_over_file("two-clocks-" + today + ".jsonl",
-                           facts::print_journal(in.ledger.visible()));
-    in.last_export = today;
-    in.host.keep_setting("last_export", today);
-    in.notify({Word::export_done, {}});
-}
 
 void AppState::Inside::apply(const Intent& intent) {
     std::visit(Apply{*this}, intent);

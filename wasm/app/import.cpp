@@ -1,13 +1,13 @@
 #include "wasm/app/import.hpp"
 
 #include "wasm/app/form.hpp"
+#include "wasm/app/import_effect.hpp"
 
 #include <algorithm>
 #include <map>
 #include <set>
 
 #include "engine/base/message_args.hpp"
-#include "engine/facts/print.hpp"
 #include "engine/timeline/parts.hpp"
 #include "engine/views/part_views.hpp"
 
@@ -18,18 +18,26 @@ using base::Word;
 using facts::Fact;
 using facts::Journal;
 
-[[nodiscard]] bool is_here(const Journal& journal, const Fact& fact) {
-    const auto same = journal.with_id(fact.id);
-    return std::any_of(same.begin(), same.end(), [&](const Fact* other) {
-        return print_fact(*other) == print_fact(fact);
-    });
-}
-
 /// What joining would add to one aircraft, or to a part that no aircraft is named with.
 struct Change {
     std::int32_t readings{0};
+    std::int32_t corrections{0};
+    std::int32_t withdrawals{0};
+    std::int32_t answers{0};
     std::int32_t others{0};
     bool is_new{false};
+
+    [[nodiscard]] std::int32_t& count_of(const facts::Fields& fields) {
+        if (std::holds_alternative<facts::Reading>(fields)) return readings;
+        if (std::holds_alternative<facts::Correction>(fields)) return corrections;
+        if (std::holds_alternative<facts::Withdrawal>(fields)) return withdrawals;
+        if (std::holds_alternative<facts::Answer>(fields)) return answers;
+        return others;
+    }
+
+    [[nodiscard]] std::int32_t all() const {
+        return readings + corrections + withdrawals + answers + others;
+    }
 };
 
 /// The aircraft that a fact names, also behind a part; else what it names first.
@@ -45,11 +53,7 @@ struct Change {
     std::map<base::Id, Change> out;
     for (const Fact& fact : fresh) {
         Change& change = out[subject_of(journal, fact)];
-        if (std::holds_alternative<facts::Reading>(fact.body.fields)) {
-            ++change.readings;
-        } else {
-            ++change.others;
-        }
+        ++change.count_of(fact.body.fields);
         change.is_new = change.is_new ||
                         std::holds_alternative<facts::AircraftAdded>(fact.body.fields) ||
                         std::holds_alternative<facts::PartAdded>(fact.body.fields);
@@ -57,27 +61,12 @@ struct Change {
     return out;
 }
 
-/// Open questions about what the fresh facts name, each once.
-[[nodiscard]] std::int32_t questions_of(const Journal& journal,
-                                        const std::vector<Fact>& fresh,
-                                        base::Date today) {
+/// Ids that the fresh facts name, each once, in order.
+[[nodiscard]] std::vector<base::Id> subjects_in(const std::vector<Fact>& fresh) {
     std::set<base::Id> named;
     for (const Fact& fact : fresh)
         named.insert(fact.body.about.begin(), fact.body.about.end());
-    std::set<base::Id> roots;
-    std::int32_t without_root = 0;
-    for (const base::Id& id : named) {
-        if (!is_aircraft(journal, id)) {
-            for (const auto& question : timeline::replay_part(journal, id, today).questions)
-                roots.insert(question.root);
-            continue;
-        }
-        for (const auto& question : timeline::replay(journal, id, today).questions) {
-            if (question.root.empty()) ++without_root;
-            if (!question.root.empty()) roots.insert(question.root);
-        }
-    }
-    return without_root + static_cast<std::int32_t>(roots.size());
+    return {named.begin(), named.end()};
 }
 
 void describe(Import& import, const Journal& before, const Journal& after, base::Date today) {
@@ -89,18 +78,25 @@ void describe(Import& import, const Journal& before, const Journal& after, base:
         const std::string called = flies ? timeline::replay(after, id, today).registration
                                          : views::name_of_host(after, id);
         if (called.empty()) {
-            add(Word::import_loose, {base::whole_arg(change.readings + change.others)});
+            add(Word::import_loose, {base::whole_arg(change.all())});
             continue;
         }
         const base::Arg name = base::text_arg(called);
         if (change.is_new) add(flies ? Word::import_new_aircraft : Word::import_new_part, {name});
-        if (change.readings > 0)
-            add(Word::import_readings, {base::whole_arg(change.readings), name});
-        const std::int32_t others = change.others - (change.is_new && !flies ? 1 : 0);
-        if (others > 0) add(Word::import_others, {base::whole_arg(others), name});
+        const auto some = [&](Word word, std::int32_t count) {
+            if (count > 0) add(word, {base::whole_arg(count), name});
+        };
+        some(Word::import_readings, change.readings);
+        some(Word::import_corrections, change.corrections);
+        some(Word::import_withdrawals, change.withdrawals);
+        some(Word::import_answers, change.answers);
+        some(Word::import_others, change.others - (change.is_new && !flies ? 1 : 0));
     }
-    const std::int32_t questions =
-        questions_of(after, import.fresh, today) - questions_of(before, import.fresh, today);
+    const Joining joining{before, after, import.parsed.facts, subjects_in(import.fresh), today};
+    for (base::Message& effect : effects_of(joining))
+        import.preview.changes.push_back(std::move(effect));
+    import.preview.disagreements = disagreements_of(joining);
+    const auto questions = static_cast<std::int64_t>(import.preview.disagreements.size());
     if (questions > 0) add(Word::import_questions, {base::whole_arg(questions)});
 }
 

@@ -71,6 +71,15 @@ struct Entry {
     base::Message note{base::Word::blank, {}};
 };
 
+/// What is known of where the records are kept, and of the last copy that was made.
+struct Kept {
+    std::string last_export;                       // day, YYYY-MM-DD; empty: never
+    std::optional<std::int64_t> exported_at_ms{};  // when that was
+    std::optional<bool> promised{};                // the browser's answer; none: not asked yet
+    std::optional<std::int64_t> used_bytes{};
+    std::optional<std::int64_t> room_bytes{};
+};
+
 struct AppState::Inside {
     explicit Inside(Host& the_host) : host(the_host) {}
 
@@ -89,7 +98,7 @@ struct AppState::Inside {
     ThemeChoice theme{ThemeChoice::system};
     std::int32_t text_percent{text_sizes.front()};
     bool single_keys{true};  // letters without a modifier are shortcuts
-    std::string last_export;
+    Kept kept;
 
     // --- what is recorded, and what follows from it
     Ledger ledger;
@@ -107,6 +116,7 @@ struct AppState::Inside {
     std::optional<Import> import;
     Sheet sheet;
     std::vector<Notice> notices;
+    std::map<base::Word, std::int64_t> alarms;  // of the store, until they are dismissed
 
     // --- what is being saved
     std::map<std::uint32_t, Pending> pending;
@@ -161,6 +171,8 @@ struct AppState::Inside {
     void start_template(base::Id aircraft);
     void lead_on_template();
     void notify(base::Message text, bool urgent = false);
+    /// Something about the store, with how many times: it stays beside what else is said.
+    void alarm(base::Word what, std::int64_t count);
 
     // --- what follows from what is recorded
     void reassess();
@@ -182,6 +194,12 @@ struct AppState::Inside {
 
 /// Settles a question of the aircraft or part on the page.
 void answer_question(AppState::Inside& in, const intent::AnswerQuestion& asked);
+
+/// The page of files.
+[[nodiscard]] FilesPage files_page(const AppState::Inside& in);
+
+/// That what was written here is in no file yet, when that is much or long ago; else word `blank`.
+[[nodiscard]] base::Message copy_reminder(const AppState::Inside& in);
 
 /// Hands the whole visible journal over as a file, from memory.
 void export_journal(AppState::Inside& in);

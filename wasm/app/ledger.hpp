@@ -29,6 +29,9 @@ class Ledger {
   public:
     [[nodiscard]] const facts::Journal& visible() const { return visible_; }
 
+    /// Facts written on this device, in the order they were saved.
+    [[nodiscard]] const std::vector<facts::Fact>& own() const { return own_; }
+
     [[nodiscard]] const std::vector<Batch>& batches() const { return batches_; }
 
     [[nodiscard]] std::int32_t next_batch() const;

@@ -5,7 +5,7 @@
 #include <set>
 
 #include "engine/base/message_args.hpp"
-#include "engine/timeline/parts.hpp"
+#include "engine/views/otherwise.hpp"
 
 namespace twoclocks::canvas {
 
@@ -15,6 +15,13 @@ void AppState::Inside::notify(base::Message text, bool urgent) {
     notices.clear();
     notices.push_back({std::move(text), urgent, std::nullopt, {Word::blank, {}}});
     host.announce(base::say(notices.back().text, region));
+    dirty = true;
+}
+
+void AppState::Inside::alarm(Word what, std::int64_t count) {
+    std::int64_t& all = alarms[what];
+    all += count;
+    host.announce(base::say({what, {base::whole_arg(all)}}, region));
     dirty = true;
 }
 
@@ -120,15 +127,11 @@ void AppState::Inside::maybe_snapshot() {
 }
 
 void AppState::Inside::reassess(base::Id aircraft) {
-    timeline::AircraftState state = timeline::replay(ledger.visible(), aircraft, today);
-    if (state.withdrawn) {
+    auto recorded = views::assess_recorded(ledger.visible(), aircraft, today);
+    if (recorded)
+        fleet.insert_or_assign(aircraft, std::move(*recorded));
+    else
         fleet.erase(aircraft);
-    } else {
-        fleet.insert_or_assign(
-            aircraft,
-            views::assess(
-                std::move(state), today, timeline::parts_of(ledger.visible(), aircraft, today)));
-    }
 }
 
 void AppState::Inside::reassess() {

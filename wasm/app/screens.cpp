@@ -41,38 +41,9 @@ using Inside = AppState::Inside;
     return page;
 }
 
-[[nodiscard]] BatchView batch_view(const Batch& batch) {
-    constexpr std::int64_t ms_per_day = 24LL * 60 * 60 * 1000;
-    const base::Date day{static_cast<std::int32_t>(batch.wall_ms / ms_per_day)};
-    const auto count = static_cast<std::int64_t>(batch.facts.size());
-    return {batch.number,
-            batch.file_name,
-            {Word::batch_detail, {base::whole_arg(count), base::day_arg(day)}},
-            batch.aside};
-}
-
-[[nodiscard]] FilesPage files_page(const Inside& in) {
-    FilesPage page;
-    const facts::Journal& journal = in.ledger.visible();
-    page.summary = {Word::files_summary,
-                    {base::whole_arg(static_cast<std::int64_t>(in.fleet.size())),
-                     base::whole_arg(static_cast<std::int64_t>(journal.facts().size()))}};
-    constexpr std::size_t short_form = 16;
-    page.fingerprint = {Word::as_told,
-                        {base::text_arg(facts::fingerprint(journal).substr(0, short_form))}};
-    const base::Result<base::Date> exported = base::parse_date(in.last_export);
-    page.last_export =
-        exported ? base::Message{Word::files_last_export, {base::day_arg(exported.value())}}
-                 : base::Message{Word::files_never_exported, {}};
-    for (const Batch& batch : in.ledger.batches())
-        page.batches.push_back(batch_view(batch));
-    if (in.import) page.preview = in.import->preview;
-    page.theme = in.theme;
-    page.text_percent = in.text_percent;
-    page.storage = {Word::files_kept, {}};
-    const std::string& author = in.signer.author();
-    page.author = author.empty() ? base::Message{Word::files_unsigned, {}}
-                                 : base::Message{Word::files_signed, {base::text_arg(author)}};
+[[nodiscard]] views::FleetView fleet_page(const Inside& in) {
+    views::FleetView page = views::make_fleet_view(in.fleet_list());
+    page.reminder = copy_reminder(in);
     return page;
 }
 
@@ -98,7 +69,7 @@ using Inside = AppState::Inside;
     if (!in.caution_accepted || in.fleet.empty()) return std::nullopt;
     switch (here.kind) {
         case Place::Kind::fleet: {
-            views::FleetView fleet = views::make_fleet_view(in.fleet_list());
+            views::FleetView fleet = fleet_page(in);
             const base::Id first = fleet.cards.front().id;
             return Beside{std::move(fleet), form ? in.form.aircraft : first};
         }
@@ -107,11 +78,10 @@ using Inside = AppState::Inside;
         case Place::Kind::status:
         case Place::Kind::on_return:
         case Place::Kind::parts:
-            return Beside{views::make_fleet_view(in.fleet_list()), here.subject};
+            return Beside{fleet_page(in), here.subject};
         case Place::Kind::part: {
             const timeline::PartState* part = in.part(here.subject);
-            return Beside{views::make_fleet_view(in.fleet_list()),
-                          part == nullptr ? base::Id{} : part->aircraft};
+            return Beside{fleet_page(in), part == nullptr ? base::Id{} : part->aircraft};
         }
         case Place::Kind::log:
         case Place::Kind::pad:
@@ -148,10 +118,10 @@ using Inside = AppState::Inside;
     const bool about_one = here.kind == Place::Kind::aircraft || here.kind == Place::Kind::pad ||
                            here.kind == Place::Kind::checks || here.kind == Place::Kind::status ||
                            here.kind == Place::Kind::on_return;
-    if (about_one && aircraft == nullptr) return views::make_fleet_view(in.fleet_list());
+    if (about_one && aircraft == nullptr) return fleet_page(in);
     switch (here.kind) {
         case Place::Kind::fleet:
-            return views::make_fleet_view(in.fleet_list());
+            return fleet_page(in);
         case Place::Kind::aircraft:
             return views::make_aircraft_view(*aircraft);
         case Place::Kind::log:
@@ -239,7 +209,10 @@ void AppState::Inside::make_screen() {
     screen.tab = caution_accepted ? tab_of(*this) : Tab::none;
     screen.can_go_back = places.size() > 1;
     screen.status = status_of(*this);
-    screen.notices = notices;
+    for (const auto& [what, count] : alarms)
+        screen.notices.push_back(
+            {{what, {base::whole_arg(count)}}, true, std::nullopt, {Word::blank, {}}});
+    screen.notices.insert(screen.notices.end(), notices.begin(), notices.end());
     if (has_new_version) {
         screen.notices.push_back({{Word::version_ready, {}},
                                   true,

@@ -14,6 +14,8 @@ namespace twoclocks::canvas {
 /// repeat them.
 class Signer {
   public:
+    [[nodiscard]] const std::string& device() const { return device_; }
+
     void set_device(std::string_view device) { device_ = device; }
 
     void set_author(std::string_view author) { author_ = author; }

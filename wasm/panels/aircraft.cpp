@@ -6,6 +6,7 @@
 #include "wasm/widgets/figures.hpp"
 #include "wasm/widgets/form_field.hpp"
 #include "wasm/widgets/life_box.hpp"
+#include "wasm/widgets/question_card.hpp"
 #include "wasm/widgets/text.hpp"
 
 #include <array>
@@ -157,12 +158,12 @@ class AircraftPage {
         const std::int32_t tapped = figure_pair(ui_,
                                                 {"why-hours-left",
                                                  ui_.say(Word::label_hours_left),
-                                                 ui_.say(view_.hours_left.text),
+                                                 said(ui_, view_.hours_left),
                                                  view_.hours_known ? Tone::hours : Tone::soft,
                                                  past(Edge::hours)},
                                                 {"why-calendar-left",
                                                  ui_.say(Word::label_calendar_left),
-                                                 ui_.say(view_.calendar_left.text),
+                                                 said(ui_, view_.calendar_left),
                                                  view_.calendar_known ? Tone::calendar : Tone::soft,
                                                  past(Edge::calendar)});
         if (tapped == 0) open_why(why_hours_left);
@@ -171,11 +172,11 @@ class AircraftPage {
     }
 
     void sentences() {
-        if (answer_link(ui_, "why-answer", Type::answer, Tone::ink, ui_.say(view_.answer.text))) {
+        if (answer_link(ui_, "why-answer", Type::answer, Tone::ink, said(ui_, view_.answer))) {
             open_why(why_answer);
         }
         ui_.gap(target::apart);
-        if (line_link(ui_, "why-range", Type::body, Tone::soft, ui_.say(view_.range.text))) {
+        if (line_link(ui_, "why-range", Type::body, Tone::soft, said(ui_, view_.range))) {
             open_why(why_range);
         }
     }
@@ -183,9 +184,9 @@ class AircraftPage {
     void rates() {
         const std::int32_t tapped = figure_rows(
             ui_,
-            {{"why-total-time", ui_.say(Word::label_total_time), ui_.say(view_.total_time.text)},
-             {"why-rate", ui_.say(Word::label_rate), ui_.say(view_.rate.text)},
-             {"why-break-even", ui_.say(Word::label_break_even), ui_.say(view_.break_even.text)}});
+            {{"why-total-time", ui_.say(Word::label_total_time), said(ui_, view_.total_time)},
+             {"why-rate", ui_.say(Word::label_rate), said(ui_, view_.rate)},
+             {"why-break-even", ui_.say(Word::label_break_even), said(ui_, view_.break_even)}});
         if (tapped >= 0) open_why(why_total_time + tapped);
         ui_.gap(space::wide);
     }
@@ -199,16 +200,7 @@ class AircraftPage {
             problem_note(ui_, trouble);
             ui_.gap(space::middle);
         }
-        if (view_.questions.empty()) return;
-        heading(ui_, 2, ui_.say(Word::heading_questions));
-        ui_.gap(space::small);
-        for (std::uint32_t i = 0; i < view_.questions.size(); ++i) {
-            const auto question = static_cast<std::int32_t>(i);
-            const std::int32_t side = question_card(ui_, question, view_.questions[i]);
-            if (side >= 0) answer_ = intent::AnswerQuestion{question, side};
-            ui_.gap(space::middle);
-        }
-        ui_.gap(space::small);
+        if (const auto answer = question_cards(ui_, view_.questions)) answer_ = *answer;
     }
 
     void due() {

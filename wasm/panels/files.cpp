@@ -2,8 +2,10 @@
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/buttons.hpp"
 #include "wasm/widgets/form_field.hpp"
+#include "wasm/widgets/question_card.hpp"
 #include "wasm/widgets/text.hpp"
 
+#include <algorithm>
 #include <array>
 
 #include "engine/base/message_args.hpp"
@@ -59,6 +61,8 @@ class Files {
     [[nodiscard]] const Answer& answer() const { return answer_; }
 
   private:
+    static constexpr std::size_t most_shown = 8;  // disagreements of a file
+
     void title(Word word) {
         heading(ui_, 2, ui_.say(word));
         ui_.gap(space::small);
@@ -73,6 +77,7 @@ class Files {
         card(ui_, [&] {
             words(Type::body_strong, Tone::ink, view_.summary);
             words(Type::body, Tone::soft, view_.last_export);
+            words(Type::body, Tone::ink, view_.not_copied);
             const std::string print = ui_.say(view_.fingerprint);
             words(Type::small, Tone::soft, {Word::files_fingerprint, {base::text_arg(print)}});
             ui_.gap(space::base);
@@ -99,6 +104,7 @@ class Files {
                 ui_.gap(space::tight);
                 words(Type::body, Tone::ink, change);
             }
+            disagreements(preview);
             for (const base::Problem& problem : preview.problems) {
                 ui_.gap(space::middle);
                 problem_note(ui_, problem);
@@ -111,6 +117,24 @@ class Files {
             preview_buttons(preview);
         });
         ui_.gap(space::block);
+    }
+
+    void disagreements(const ImportPreview& preview) {
+        if (preview.disagreements.empty()) return;
+        const std::size_t shown = std::min(preview.disagreements.size(), most_shown);
+        for (std::size_t place = 0; place < shown; ++place) {
+            const Disagreement& one = preview.disagreements[place];
+            ui_.gap(space::base);
+            words(Type::answer, Tone::ink, one.about);
+            question_ahead(ui_, one.question);
+        }
+        const auto more = static_cast<std::int64_t>(preview.disagreements.size() - shown);
+        ui_.gap(space::middle);
+        if (more > 0)
+            words(Type::body_strong,
+                  Tone::ink,
+                  {Word::import_disagrees_more, {base::whole_arg(more)}});
+        if (preview.can_accept) words(Type::body, Tone::ink, {Word::import_leave_open, {}});
     }
 
     void preview_buttons(const ImportPreview& preview) {
@@ -153,7 +177,10 @@ class Files {
 
     void storage() {
         title(Word::heading_storage);
-        words(Type::body, Tone::ink, view_.storage);
+        for (const base::Message& line : view_.storage) {
+            words(Type::body, Tone::ink, line);
+            ui_.gap(space::tight);
+        }
         ui_.gap(space::block);
     }
 

@@ -2,6 +2,7 @@
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/buttons.hpp"
 #include "wasm/widgets/fleet_card.hpp"
+#include "wasm/widgets/form_field.hpp"
 #include "wasm/widgets/life_box.hpp"
 #include "wasm/widgets/list.hpp"
 #include "wasm/widgets/text.hpp"
@@ -70,6 +71,13 @@ Answer fleet_panel(Ui& ui, const Rect& area, const views::FleetView& view, ListP
             if (view.has_demo) {
                 ui.gap(space::middle);
                 paragraph(ui, Type::small_strong, Tone::ink, ui.say(Word::fleet_invented_note));
+            }
+            if (view.reminder.word != Word::blank) {
+                ui.gap(space::middle);
+                caution_note(ui, view.reminder);
+                ui.gap(space::small);
+                if (quiet_button(ui, "export", ui.say(Word::button_export)))
+                    answer = intent::ExportJournal{};
             }
             ui.gap(space::base);
             if (button_row(ui, {{"add-aircraft", ui.say(Word::button_add_aircraft)}}) == 0) {

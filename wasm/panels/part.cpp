@@ -5,6 +5,7 @@
 #include "wasm/widgets/due_card.hpp"
 #include "wasm/widgets/event_card.hpp"
 #include "wasm/widgets/form_field.hpp"
+#include "wasm/widgets/question_card.hpp"
 #include "wasm/widgets/text.hpp"
 
 #include "engine/base/message_args.hpp"
@@ -64,13 +65,13 @@ class PartHistory {
         paragraph(ui_, Type::answer, Tone::ink, ui_.say(view_.where));
         ui_.gap(space::small);
         std::vector<PairSpec> rows;
-        const auto row = [&](Word label, const Message& said) {
-            const std::string words = ui_.say(said);
-            if (!words.empty()) rows.push_back({ui_.say(label), words});
+        const auto row = [&](Word label, const Message& message) {
+            const std::string words = ui_.say(message);
+            if (!words.empty()) rows.push_back({ui_.say(label), {words, false}});
         };
         row(Word::field_part_number, view_.part_number);
-        row(Word::label_since_new, view_.hours_new);
-        row(Word::label_since_overhaul, view_.hours_overhaul);
+        rows.push_back({ui_.say(Word::label_since_new), said(ui_, view_.hours_new)});
+        rows.push_back({ui_.say(Word::label_since_overhaul), said(ui_, view_.hours_overhaul)});
         row(Word::field_condition, view_.condition);
         row(Word::field_owner, view_.owner);
         row(Word::field_lent_until, view_.returns);
@@ -105,15 +106,7 @@ class PartHistory {
         }
         for (std::size_t place = 0; place < view_.troubles.size(); ++place)
             trouble(place);
-        if (view_.questions.empty()) return;
-        heading(ui_, 2, ui_.say(Word::heading_questions));
-        ui_.gap(space::small);
-        for (std::size_t place = 0; place < view_.questions.size(); ++place) {
-            const auto question = static_cast<std::int32_t>(place);
-            const std::int32_t side = question_card(ui_, question, view_.questions[place]);
-            if (side >= 0) answer_ = intent::AnswerQuestion{question, side};
-            ui_.gap(space::middle);
-        }
+        if (const auto answer = question_cards(ui_, view_.questions)) answer_ = *answer;
     }
 
     /// What does not add up, and the records that it is about, to correct or to withdraw.

@@ -58,7 +58,7 @@ Answer keys_sheet(Ui& ui, const KeysSheet& keys) {
     const bool closed = sheet(ui, ui.say(Word::keys_title), [&] {
         std::vector<PairSpec> rows;
         for (const Shortcut& key : shortcuts())
-            rows.push_back({ui.say(key.key), ui.say(key.what)});
+            rows.push_back({ui.say(key.key), {ui.say(key.what), false}});
         pair_rows(ui, rows);
         ui.gap(space::base);
         const Word turn = keys.single_keys ? Word::keys_off : Word::keys_on;

@@ -10,6 +10,7 @@
 #include "wasm/widgets/life_box.hpp"
 #include "wasm/widgets/pad.hpp"
 #include "wasm/widgets/part_row.hpp"
+#include "wasm/widgets/question_card.hpp"
 #include "wasm/widgets/swatches.hpp"
 #include "wasm/widgets/text.hpp"
 #include "wasm/widgets/why_lines.hpp"
@@ -76,18 +77,19 @@ class Specimen {
         const std::string label = ui_.say(Word::label_hours_left);
         const std::string other = ui_.say(Word::label_calendar_left);
         (void)figure_pair(ui_,
-                          {"specimen-hours", label, hours, Tone::hours},
-                          {"specimen-calendar", other, calendar, Tone::calendar});
+                          {"specimen-hours", label, {hours, true}, Tone::hours},
+                          {"specimen-calendar", other, {calendar, false}, Tone::calendar});
         ui_.gap(space::middle);
-        (void)figure_pair(ui_,
-                          {"specimen-over", label, over, Tone::hours, true},
-                          {"specimen-unknown", other, ui_.say(Word::unknown_figure), Tone::soft});
+        (void)figure_pair(
+            ui_,
+            {"specimen-over", label, {over, false}, Tone::hours, true},
+            {"specimen-unknown", other, {ui_.say(Word::unknown_figure), false}, Tone::soft});
         ui_.gap(space::middle);
         (void)figure_rows(ui_,
-                          {{"specimen-total", ui_.say(Word::label_total_time), hours},
-                           {"specimen-rate", ui_.say(Word::label_rate), calendar}});
+                          {{"specimen-total", ui_.say(Word::label_total_time), {hours, true}},
+                           {"specimen-rate", ui_.say(Word::label_rate), {calendar, false}}});
         ui_.gap(space::middle);
-        pair_rows(ui_, {{label, hours}, {other, calendar}});
+        pair_rows(ui_, {{label, {hours, false}}, {other, {calendar, true}}});
     }
 
     void states() {

@@ -21,9 +21,9 @@ void identity(Ui& ui, const views::StatusView& view) {
     paragraph(ui, Type::body, Tone::soft, ui.say(Word::status_intro));
     ui.gap(space::middle);
     pair_rows(ui,
-              {{ui.say(Word::label_total_time), ui.say(view.total)},
-               {ui.say(Word::label_landings), ui.say(view.landings)},
-               {ui.say(Word::label_starts), ui.say(view.starts)}});
+              {{ui.say(Word::label_total_time), said(ui, view.total)},
+               {ui.say(Word::label_landings), said(ui, view.landings)},
+               {ui.say(Word::label_starts), said(ui, view.starts)}});
     ui.gap(space::wide);
 }
 

@@ -27,17 +27,16 @@ class Rows {
              views::Edge edge) {
         Pen& pen = ui_.pen();
         const std::string words = ui_.say(label);
-        const std::string left = ui_.say(figure.text);
+        const Said left = said(ui_, figure);
         const Rect box = ui_.take(target::least);
         const std::string id = start_ + std::to_string(count_);
         ui_.press_mark(id, box, shape::tight_radius);
-        pen.text(Type::small, Tone::soft, {box.left, box.top}, words);
-        underline(pen, Type::small, Tone::line, {box.left, box.top}, pen.width(Type::small, words));
-        const float longest = std::max(figure_room, pen.width(Type::body_strong, left));
+        figure_label(pen, Type::small, {box.left, box.top}, words, left.questioned);
+        const float longest = std::max(figure_room, pen.width(Type::body_strong, left.text));
         clock_bar(pen,
                   {box.left, box.top + pen.line(Type::small), box.right, box.bottom},
                   clock,
-                  {edge, left, longest});
+                  {edge, left.text, longest});
         press(id, words, left, box);
     }
 
@@ -45,14 +44,14 @@ class Rows {
     void line(Word label, const views::Figure& figure) {
         Pen& pen = ui_.pen();
         const std::string words = ui_.say(label);
-        const std::string text = ui_.say(figure.text);
+        const Said shown = said(ui_, figure);
         const Rect box = ui_.take(target::least);
         const std::string id = start_ + std::to_string(count_);
         ui_.press_mark(id, box, shape::tight_radius);
-        pen.text(Type::small, Tone::soft, {box.left, box.top}, words);
-        underline(pen, Type::small, Tone::line, {box.left, box.top}, pen.width(Type::small, words));
-        pen.text(Type::body_strong, Tone::ink, {box.left, box.top + pen.line(Type::small)}, text);
-        press(id, words, text, box);
+        figure_label(pen, Type::small, {box.left, box.top}, words, shown.questioned);
+        const Point below{box.left, box.top + pen.line(Type::small)};
+        pen.text(Type::body_strong, Tone::ink, below, shown.text);
+        press(id, words, shown, box);
     }
 
     [[nodiscard]] std::int32_t tapped() const { return tapped_; }
@@ -62,10 +61,10 @@ class Rows {
 
     void press(const std::string& id,
                const std::string& label,
-               const std::string& text,
+               const Said& shown,
                const Rect& box) {
-        const std::string figure =
-            ui_.say({Word::spoken_figure, {base::text_arg(label), base::text_arg(text)}});
+        const std::string figure = ui_.say(
+            {Word::spoken_figure, {base::text_arg(label), base::text_arg(in_words(ui_, shown))}});
         const std::string spoken =
             ui_.say({Word::spoken_pair, {base::text_arg(item_), base::text_arg(figure)}});
         if (ui_.active(Role::link, id, spoken, box)) tapped_ = count_;

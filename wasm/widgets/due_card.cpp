@@ -25,7 +25,7 @@ std::vector<FigureSpec> figures_of(Ui& ui, std::int32_t index, const DueRow& row
             if (!figure) return;
             figures.push_back({start + id,
                                ui.say(label),
-                               ui.say(figure->text),
+                               said(ui, *figure),
                                tone_of(edge),
                                over && row.binding == edge,
                                row.name});
@@ -36,25 +36,11 @@ std::vector<FigureSpec> figures_of(Ui& ui, std::int32_t index, const DueRow& row
     add(row.wear, "wear", Word::label_wear, Edge::none);
     figures.push_back({start + "likely",
                        ui.say(Word::label_likely),
-                       ui.say(row.likely.text),
+                       said(ui, row.likely),
                        Tone::ink,
                        false,
                        row.name});
     return figures;
-}
-
-/// One side of a disagreement. True when it is to be used.
-bool side_of(Ui& ui, const std::string& id, const views::QuestionView::Side& side) {
-    ui.gap(space::middle);
-    paragraph(ui, Type::answer, Tone::ink, ui.say(side.value));
-    std::string about = ui.say(side.value);
-    for (const base::Message& line : side.differs) {
-        paragraph(ui, Type::body, Tone::ink, ui.say(line));
-        about += ", " + ui.say(line);
-    }
-    paragraph(ui, Type::small, Tone::soft, ui.say(side.told_by));
-    ui.gap(space::small);
-    return quiet_button(ui, {id, ui.say(Word::button_use_this), true, about});
 }
 
 }  // namespace
@@ -154,19 +140,6 @@ std::optional<Intent> due_cards(Ui& ui, const std::vector<DueRow>& rows, DuePlac
     return answer;
 }
 
-std::int32_t question_card(Ui& ui, std::int32_t index, const views::QuestionView& question) {
-    std::int32_t chosen = -1;
-    card(ui, [&] {
-        paragraph(ui, Type::body_strong, Tone::ink, ui.say(question.what));
-        paragraph(ui, Type::body, Tone::ink, ui.say(question.in_use));
-        for (std::uint32_t i = 0; i < question.sides.size(); ++i) {
-            const std::string id = "use-" + std::to_string(index) + "-" + std::to_string(i);
-            if (side_of(ui, id, question.sides[i])) chosen = static_cast<std::int32_t>(i);
-        }
-    });
-    return chosen;
-}
-
 void state_line(Ui& ui,
                 views::State state,
                 const std::string& state_word,
@@ -179,22 +152,23 @@ std::int32_t figure_rows(Ui& ui, const std::vector<FigureSpec>& figures) {
     std::int32_t tapped = -1;
     float labels = 0;
     for (const FigureSpec& figure : figures) {
-        labels = std::max(labels, pen.width(Type::body, figure.label));
+        labels = std::max(
+            labels, pen.width(Type::body, figure.label) + sign_room(pen, figure.said.questioned));
     }
     for (std::uint32_t i = 0; i < figures.size(); ++i) {
         const FigureSpec& figure = figures[i];
         const float room = ui.width() - labels - space::base;
-        const float words = height_of(ui, Type::body_strong, figure.text, room);
+        const float words = height_of(ui, Type::body_strong, figure.said.text, room);
         const Rect box = ui.take(std::max(target::least, words + space::middle));
         ui.press_mark(figure.id, box, shape::tight_radius);
         pen.line({box.left, box.top}, {box.right, box.top}, Tone::line, shape::stroke);
         const float y = box.top + (box.height() - words) / 2;
-        pen.text(Type::body, Tone::soft, {box.left, y}, figure.label);
-        underline(pen, Type::body, Tone::line, {box.left, y}, pen.width(Type::body, figure.label));
+        figure_label(pen, Type::body, {box.left, y}, figure.label, figure.said.questioned);
         ui.inside({box.right - room, y, box.right, 0},
-                  [&] { quiet_paragraph(ui, Type::body_strong, figure.tone, figure.text); });
-        const std::string spoken = ui.say(
-            {Word::spoken_figure, {base::text_arg(figure.label), base::text_arg(figure.text)}});
+                  [&] { quiet_paragraph(ui, Type::body_strong, figure.tone, figure.said.text); });
+        const std::string spoken =
+            ui.say({Word::spoken_figure,
+                    {base::text_arg(figure.label), base::text_arg(in_words(ui, figure.said))}});
         if (ui.active(Role::link, figure.id, spoken, box)) tapped = static_cast<std::int32_t>(i);
     }
     return tapped;

@@ -42,11 +42,6 @@ struct DuePlace {
 /// How many figures a row shows.
 [[nodiscard]] std::int32_t figures_in(const views::DueRow& row);
 
-/// An open question with its sides. Returns the side chosen, -1 for none.
-[[nodiscard]] std::int32_t question_card(Ui& ui,
-                                         std::int32_t index,
-                                         const views::QuestionView& question);
-
 /// Words with the state of what they name at the right, or below where there is no room.
 struct Named {
     Type type{Type::body};

@@ -12,7 +12,7 @@ EventPress event_card(Ui& ui, std::int32_t index, const views::EventView& event)
     card(ui, [&] {
         const std::string number = std::to_string(index);
         const std::string title = ui.say(event.title.text);
-        press.why = answer_link(ui, "why-event-" + number, Type::answer, Tone::ink, title);
+        press.why = answer_link(ui, "why-event-" + number, Type::answer, Tone::ink, {title, false});
         ui.gap(target::apart);
         paragraph(ui, Type::body_strong, Tone::ink, ui.say(event.look));
         ui.gap(space::small);

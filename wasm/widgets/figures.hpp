@@ -1,7 +1,7 @@
 // Figures with their labels, and bars that show what is left.
 #pragma once
 
-#include "wasm/widgets/ui.hpp"
+#include "wasm/widgets/text.hpp"
 
 #include <string>
 #include <string_view>
@@ -15,11 +15,15 @@ namespace twoclocks::canvas {
 struct FigureSpec {
     std::string id;
     std::string label;
-    std::string text;
+    Said said;
     Tone tone{Tone::ink};
     bool over{false};     // flown past: inverted
     std::string about{};  // spoken first where several say the same; empty where none does
 };
+
+/// What a figure is called: underlined, for it answers "why?", and with the sign of a questioned
+/// one.
+void figure_label(Pen& pen, Type type, Point top_left, std::string_view label, bool questioned);
 
 /// The two clocks, large, side by side. Returns the index tapped, -1 for none.
 [[nodiscard]] std::int32_t figure_pair(Ui& ui, const FigureSpec& left, const FigureSpec& right);
@@ -42,7 +46,7 @@ void clock_bar(Pen& pen, const Rect& row, const views::ClockView& clock, const B
 /// Two columns of words, lined between: what it is, and what it says. Spoken as one text each.
 struct PairSpec {
     std::string left;
-    std::string right;
+    Said right;
 };
 
 void pair_rows(Ui& ui, const std::vector<PairSpec>& rows);

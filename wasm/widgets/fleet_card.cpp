@@ -25,11 +25,16 @@ struct Parts {
     float words{0};  // width of the right side
     std::string state;
     std::string sentence;
+    std::string questions;  // empty: none are open
     std::string hours;
     std::string calendar;
     bool chip_below{false};
     float words_height{0};
 };
+
+float questions_height(Ui& ui, const Parts& parts) {
+    return parts.questions.empty() ? 0 : ui.pen().line(Type::small) + space::tight;
+}
 
 Parts parts_of(Ui& ui, const views::AircraftCard& card, float width) {
     Parts parts;
@@ -40,23 +45,25 @@ Parts parts_of(Ui& ui, const views::AircraftCard& card, float width) {
     parts.words = width - 2 * padding - picture;
     parts.state = ui.say(card.state_word);
     parts.sentence = ui.say(card.sentence);
+    parts.questions = ui.say(card.questions);
     parts.hours = ui.say(card.hours.left);
     parts.calendar = ui.say(card.calendar.left);
     const float name = pen.width(Type::name, card.registration);
     parts.chip_below = name + space::small + state_chip_width(pen, parts.state) > parts.words;
     parts.words_height = pen.line(Type::name) + (parts.chip_below ? 30.0F : 0) + space::hair +
-                         height_of(ui, Type::body, parts.sentence, parts.words) + space::small +
-                         2 * bar_row;
+                         height_of(ui, Type::body, parts.sentence, parts.words) +
+                         questions_height(ui, parts) + space::small + 2 * bar_row;
     return parts;
 }
 
 std::string spoken(Ui& ui, const views::AircraftCard& card, const Parts& parts) {
-    return ui.say({base::Word::spoken_card,
-                   {base::text_arg(card.registration),
-                    base::text_arg(parts.state),
-                    base::text_arg(parts.sentence),
-                    base::text_arg(parts.hours),
-                    base::text_arg(parts.calendar)}});
+    const std::string words = ui.say({base::Word::spoken_card,
+                                      {base::text_arg(card.registration),
+                                       base::text_arg(parts.state),
+                                       base::text_arg(parts.sentence),
+                                       base::text_arg(parts.hours),
+                                       base::text_arg(parts.calendar)}});
+    return parts.questions.empty() ? words : words + ' ' + parts.questions + '.';
 }
 
 void bars(Ui& ui, const views::AircraftCard& card, const Parts& parts) {
@@ -88,6 +95,13 @@ void words(Ui& ui, const views::AircraftCard& card, const Parts& parts) {
     }
     ui.gap(space::hair);
     quiet_paragraph(ui, Type::body, Tone::soft, parts.sentence);
+    if (!parts.questions.empty()) {
+        const Rect line = ui.take(questions_height(ui, parts));
+        question_sign(pen, {line.left, line.top + line.height() / 2});
+        const Point at{line.left + sign_room(pen, true),
+                       line.top + (line.height() - pen.line(Type::small_strong)) / 2};
+        pen.text(Type::small_strong, Tone::ink, at, parts.questions);
+    }
     ui.gap(space::small);
     bars(ui, card, parts);
 }

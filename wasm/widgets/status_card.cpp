@@ -21,16 +21,17 @@ struct Cell {
     std::string label;
     std::string text;
     Tone tone{Tone::ink};
+    bool label_links{false};
 };
 
 using Cells = std::array<Cell, cell_count>;
 
 [[nodiscard]] Cells cells_of(Ui& ui, const views::StatusClock& clock) {
     const Tone own = tone_of(clock.edge);
-    return {Cell{ui.say(Word::label_limit), ui.say(clock.limit), Tone::ink},
-            Cell{ui.say(Word::label_used), ui.say(clock.used), Tone::ink},
-            Cell{ui.say(Word::label_left), ui.say(clock.left), own},
-            Cell{ui.say(Word::label_next), ui.say(clock.next), own}};
+    return {Cell{ui.say(Word::label_limit), ui.say(clock.limit), Tone::ink, false},
+            Cell{ui.say(Word::label_used), ui.say(clock.used), Tone::ink, false},
+            Cell{ui.say(Word::label_left), ui.say(clock.left), own, true},
+            Cell{ui.say(Word::label_next), ui.say(clock.next), own, true}};
 }
 
 /// How many cells share a line: all, or half where they would not fit.
@@ -63,15 +64,16 @@ using Cells = std::array<Cell, cell_count>;
         const float x = box.left + each * static_cast<float>(at % columns);
         const float y =
             box.top + space::small + (line + space::small) * static_cast<float>(at / columns);
-        pen.text(Type::small, Tone::soft, {x, y}, cell.label);
-        if (cell.tone != Tone::ink)
-            underline(pen, Type::small, Tone::line, {x, y}, pen.width(Type::small, cell.label));
+        if (cell.label_links)
+            figure_label(pen, Type::small, {x, y}, cell.label, clock.questioned);
+        else
+            pen.text(Type::small, Tone::soft, {x, y}, cell.label);
         pen.text(Type::body_strong, cell.tone, {x, y + pen.line(Type::small)}, cell.text);
         const std::string one =
             ui.say({Word::spoken_figure, {base::text_arg(cell.label), base::text_arg(cell.text)}});
         spoken = ui.say({Word::spoken_pair, {base::text_arg(spoken), base::text_arg(one)}});
     }
-    return ui.active(Role::link, id, spoken, box);
+    return ui.active(Role::link, id, in_words(ui, {spoken, clock.questioned}), box);
 }
 
 }  // namespace
@@ -100,8 +102,8 @@ void status_part_card(Ui& ui, const views::StatusPart& part) {
     card(ui, [&] {
         paragraph(ui, Type::body_strong, Tone::ink, part.name);
         paragraph(ui, Type::small, Tone::soft, ui.say(part.plate));
-        paragraph(ui, Type::body, Tone::ink, ui.say(part.since_new));
-        paragraph(ui, Type::body, Tone::ink, ui.say(part.since_overhaul));
+        paragraph(ui, Type::body, Tone::ink, in_words(ui, said(ui, part.since_new)));
+        paragraph(ui, Type::body, Tone::ink, in_words(ui, said(ui, part.since_overhaul)));
         const Tone tone = part.papers_missing ? Tone::ink : Tone::soft;
         paragraph(ui, Type::small, tone, ui.say(part.papers));
     });

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "engine/base/message_args.hpp"
+
 namespace twoclocks::canvas {
 namespace {
 
@@ -60,12 +62,41 @@ void underline(Pen& pen, Type type, Tone tone, Point top_left, float width) {
     pen.line({top_left.x, y}, {top_left.x + width, y}, tone, shape::outline);
 }
 
-bool answer_link(Ui& ui, const std::string& id, Type type, Tone tone, const std::string& text) {
+Said said(Ui& ui, const views::Figure& figure) {
+    return {ui.say(figure.text), figure.questioned};
+}
+
+Said said(Ui& ui, const views::Told& told) {
+    return {ui.say(told.text), told.questioned};
+}
+
+std::string in_words(Ui& ui, const Said& said) {
+    if (!said.questioned) return said.text;
+    return ui.say({base::Word::spoken_questioned, {base::text_arg(said.text)}});
+}
+
+float sign_room(Pen& pen, bool questioned) {
+    return questioned ? pen.line(Type::small) + space::small : 0;
+}
+
+void question_sign(Pen& pen, Point left) {
+    const float across = pen.line(Type::small);
+    const Point middle{left.x + across / 2, left.y};
+    pen.ring(middle, across / 2 - 1, Tone::ink, shape::outline);
+    pen.text_middle(Type::small_strong,
+                    Tone::ink,
+                    {left.x, left.y - across / 2, left.x + across, left.y + across / 2},
+                    "?");
+}
+
+bool answer_link(Ui& ui, const std::string& id, Type type, Tone tone, const Said& said) {
     Pen& pen = ui.pen();
     const std::string why = ui.say(base::Word::why_link);
-    auto lines = pen.wrap(type, text, ui.width());
+    const float sign = sign_room(pen, said.questioned);
+    auto lines = pen.wrap(type, said.text, ui.width() - sign);
     const Type tail = Type::body;
-    const float last = lines.empty() ? 0 : pen.width(type, lines.back()) + space::small;
+    const float end = lines.empty() ? 0 : pen.width(type, lines.back());
+    const float last = end + sign + space::small;
     const float tail_width = pen.width(tail, why);
     const bool own_line = last + tail_width > ui.width();
     const float words = height_of_lines(pen, type, lines) + (own_line ? pen.line(tail) : 0);
@@ -73,17 +104,21 @@ bool answer_link(Ui& ui, const std::string& id, Type type, Tone tone, const std:
     const float top = box.top + (box.height() - words) / 2;
     ui.press_mark(id, grown(box, space::tight), shape::tight_radius);
     draw_lines(pen, type, tone, {box.left, top, box.right, box.bottom}, lines);
+    if (said.questioned) {
+        const float middle = top + (static_cast<float>(lines.size()) - 0.5F) * pen.line(type);
+        question_sign(pen, {box.left + end + space::small, middle});
+    }
     const Point at{
         own_line ? box.left : box.left + last,
         top + words - pen.line(tail) - (own_line ? 0 : (pen.line(type) - pen.line(tail)) / 2)};
     pen.text(tail, Tone::soft, at, why);
     underline(pen, tail, Tone::soft, at, tail_width);
-    return ui.active(Role::link, id, text + " " + why, box);
+    return ui.active(Role::link, id, in_words(ui, said) + " " + why, box);
 }
 
-bool line_link(Ui& ui, const std::string& id, Type type, Tone tone, const std::string& text) {
+bool line_link(Ui& ui, const std::string& id, Type type, Tone tone, const Said& said) {
     Pen& pen = ui.pen();
-    const auto lines = pen.wrap(type, text, ui.width());
+    const auto lines = pen.wrap(type, said.text, ui.width() - sign_room(pen, said.questioned));
     const float words = height_of_lines(pen, type, lines);
     const Rect box = ui.take(std::max(target::least, words));
     float y = box.top + (box.height() - words) / 2;
@@ -93,7 +128,11 @@ bool line_link(Ui& ui, const std::string& id, Type type, Tone tone, const std::s
         underline(pen, type, tone, {box.left, y}, pen.width(type, line));
         y += pen.line(type);
     }
-    return ui.active(Role::link, id, text, box);
+    if (said.questioned && !lines.empty()) {
+        const float end = box.left + pen.width(type, lines.back()) + space::small;
+        question_sign(pen, {end, y - pen.line(type) / 2});
+    }
+    return ui.active(Role::link, id, in_words(ui, said), box);
 }
 
 float state_chip_width(Pen& pen, std::string_view word) {

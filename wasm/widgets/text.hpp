@@ -19,12 +19,27 @@ void heading(Ui& ui, std::int32_t level, std::string_view text);
 /// Height of a wrapped text.
 [[nodiscard]] float height_of(Ui& ui, Type type, std::string_view text, float width);
 
+/// Words, and whether another answer to an open question would change them.
+struct Said {
+    std::string text;
+    bool questioned{false};
+};
+
+[[nodiscard]] Said said(Ui& ui, const views::Figure& figure);
+[[nodiscard]] Said said(Ui& ui, const views::Told& told);
+/// As they are spoken, or drawn where no sign can stand: "1,044.0 h, records disagree".
+[[nodiscard]] std::string in_words(Ui& ui, const Said& said);
+
+/// The sign of a questioned figure: a question mark in a ring. `left` is on the middle of the line.
+void question_sign(Pen& pen, Point left);
+/// What it takes beside words, with the space before it; nothing when they are not questioned.
+[[nodiscard]] float sign_room(Pen& pen, bool questioned);
+
 /// A sentence that opens its explanation: "Why?" is underlined behind it. True when tapped.
 [[nodiscard]] bool answer_link(
-    Ui& ui, const std::string& id, Type type, Tone tone, const std::string& text);
+    Ui& ui, const std::string& id, Type type, Tone tone, const Said& said);
 /// A sentence underlined as a whole, at least a finger high. True when tapped.
-[[nodiscard]] bool line_link(
-    Ui& ui, const std::string& id, Type type, Tone tone, const std::string& text);
+[[nodiscard]] bool line_link(Ui& ui, const std::string& id, Type type, Tone tone, const Said& said);
 
 /// The underline of what can be tapped.
 void underline(Pen& pen, Type type, Tone tone, Point top_left, float width);

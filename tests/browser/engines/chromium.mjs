@@ -37,7 +37,7 @@ export async function beginEngine() {
         timezoneId: 'Europe/Berlin',
         ...rest,
       });
-      if (now !== undefined) await context.clock.setFixedTime(new Date(now));
+      if (now !== undefined) await standStill(context, now);
       return ChromiumWindow.tab(context, before, touch);
     },
     /** A person whose browser can be killed: one more process, its profile in a folder. */
@@ -54,6 +54,26 @@ export async function beginEngine() {
     },
     end: () => browser.close(),
   };
+}
+
+/** A world that stays as it is, so that two pictures of it agree: its clock, its disk, its dice. */
+async function standStill(context, now) {
+  await context.clock.setFixedTime(new Date(now));
+  await context.addInitScript(() => {
+    Object.assign(StorageManager.prototype, {
+      estimate: async () => ({ usage: 3_000_000, quota: 12_000_000_000 }),
+      persist: async () => false,
+      persisted: async () => false,
+    });
+    let drawn = 0;
+    Crypto.prototype.getRandomValues = (numbers) => {
+      for (let place = 0; place < numbers.length; place += 1) {
+        drawn += 1;
+        numbers[place] = Math.imul(drawn, 0x9e37_79b1) >>> 7;
+      }
+      return numbers;
+    };
+  });
 }
 
 /** Ends every process of the browser that a profile belongs to, without a word of warning. */
