@@ -4,29 +4,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { open } from './driver.mjs';
-
-/** The day so many days ago, as a date field holds it. */
-function daysAgo(visit, days) {
-  return visit.run((back) => {
-    const day = new Date();
-    day.setDate(day.getDate() - back);
-    const two = (number) => String(number).padStart(2, '0');
-    return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
-  }, days);
-}
-
-/** Adds the aircraft of the story: 2,200 h or 12 years, new ten years ago, flown 100 h a year. */
-export async function addAircraft(visit) {
-  await visit.tap('button', 'Add an aircraft');
-  await visit.fill('Registration', 'TEST-1');
-  await visit.fill(/^Overhaul at hours/, '2200');
-  await visit.fill(/^Overhaul at years/, '12');
-  await visit.fill('Day of manufacture or last overhaul', await daysAgo(visit, 3650));
-  await visit.fill('Hour meter reads now', '1000.0');
-  await visit.fill(/^Hours you fly in a year/, '100');
-  await visit.tap('button', 'Add aircraft');
-  await visit.sees('heading', 'TEST-1');
-}
+import { addAircraft } from './page_taps.mjs';
 
 /** Logs a reading from the page of the only aircraft. */
 export async function logReading(visit, digits) {

@@ -2,7 +2,8 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { open } from './driver.mjs';
-import { addAircraft, tellMainJob } from './main_job.mjs';
+import { tellMainJob } from './main_job.mjs';
+import { addAircraft } from './page_taps.mjs';
 
 tellMainJob('chromium');
 

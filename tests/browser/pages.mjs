@@ -8,7 +8,16 @@
 
 import { ann, ben, joinBoth, lookAt } from './disagreement.mjs';
 import { formPages } from './form_pages.mjs';
-import { addPart, again, openAircraft, openPad, openParts, tabTo, takeOff } from './page_taps.mjs';
+import {
+  addAircraft,
+  addPart,
+  again,
+  openAircraft,
+  openPad,
+  openParts,
+  tabTo,
+  takeOff,
+} from './page_taps.mjs';
 
 /** The day that stands still on the pages: some days after the last record of the fleet. */
 export const now = '2026-11-25T10:00:00';
@@ -151,6 +160,16 @@ export const pages = [
       await page.tap('tab', 'Fleet');
     },
     sign: ['button', /open question/],
+  },
+  {
+    name: 'fleet_without_copy',
+    from: 'none',
+    taps: async (page) => {
+      await addAircraft(page);
+      await page.context.clock.setFixedTime(new Date('2026-12-20T10:00:00'));
+      await page.reload();
+    },
+    sign: ['button', 'Export the journal'],
   },
   {
     name: 'aircraft_disagrees',

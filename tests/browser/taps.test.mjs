@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { after, test } from 'node:test';
 import { open } from './driver.mjs';
-import { addAircraft } from './main_job.mjs';
+import { addAircraft } from './page_taps.mjs';
 
 const counts = [];
 
