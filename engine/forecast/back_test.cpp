@@ -22,9 +22,8 @@ std::optional<BackTest> back_test(const timeline::AircraftState& state) {
     out.flown = last.total - known.back().total;
     if (out.flown.seconds <= 0) return std::nullopt;
     std::vector<timeline::Spell> spells;
-    for (timeline::Spell spell : state.spells) {
-        if (spell.from > out.asked_on) continue;
-        spells.push_back(spell);
+    for (const timeline::Spell& spell : state.spells) {
+        if (spell.from <= out.asked_on) spells.push_back(spell);
     }
     FlyingModel model = flying_model(monthly_hours(known, spells), std::nullopt);
     if (model.pattern.basis == PatternBasis::none) return std::nullopt;
@@ -34,10 +33,7 @@ std::optional<BackTest> back_test(const timeline::AircraftState& state) {
     const DaysBy by = days_by(paths.days_to(0));
     const std::int32_t came = base::days_between(out.asked_on, out.came_on);
     out.inside = by.early <= came && came <= by.late;
-    if (by.likely == never_days) {
-        out.days_off = year_days;
-        return out;
-    }
+    if (by.likely == never_days) return out;
     out.said = base::add_days(out.asked_on, by.likely);
     out.days_off = by.likely - came;
     return out;
