@@ -11,8 +11,8 @@ App::App(Host& host) : inside_(std::make_unique<Inside>(host)) {}
 
 App::~App() = default;
 
-void App::set_font(int weight, std::string_view bytes) {
-    inside_->set_font(weight, bytes);
+bool App::set_font(int weight, std::string_view bytes) {
+    return inside_->set_font(weight, bytes);
 }
 
 void App::set_region(std::string_view decimal_sign, std::string_view group_sign, int date_order) {

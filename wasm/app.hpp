@@ -62,7 +62,8 @@ class App {
     App& operator=(const App&) = delete;
 
     // Start: fonts and settings in any order, then stored bytes oldest first, then loaded().
-    void set_font(int weight, std::string_view bytes);  // weight 400 or 600; a copy is taken
+    /// Weight 400 or 600; a copy is taken. False: no font.
+    bool set_font(int weight, std::string_view bytes);
     void set_region(std::string_view decimal_sign, std::string_view group_sign, int date_order);
     void set_device(std::string_view device_id);  // random, made once by the shell
     void set_setting(std::string_view name, std::string_view value);

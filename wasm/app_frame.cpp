@@ -27,9 +27,10 @@ App::Inside::~Inside() {
     ImGui::DestroyContext(context_);
 }
 
-void App::Inside::set_font(int weight, std::string_view bytes) {
-    fonts_.set(weight, bytes);
+bool App::Inside::set_font(int weight, std::string_view bytes) {
+    const bool taken = fonts_.set(weight, bytes);
     changed();
+    return taken;
 }
 
 void App::Inside::set_appearance(const Appearance& appearance) {
@@ -111,6 +112,7 @@ Answer App::Inside::lay_out_once() {
     ImGui::GetStyle().CircleTessellationMaxError = 0.25F / ratio;
     scene_.begin();
     memory_.regions.clear();
+    memory_.drag_areas.clear();
     memory_.boxes.clear();
     memory_.unsettled = false;
     Pen pen{*ImGui::GetWindowDrawList(), fonts_, look_for(screen.theme, appearance_), ratio};

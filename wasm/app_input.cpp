@@ -27,6 +27,10 @@ bool App::Inside::sheet_open() const {
 
 void App::Inside::pointer(const PointerEvent& event) {
     if (!started_) return;
+    if (drag(event)) {
+        host_.wake(1);
+        return;
+    }
     // Fingers are measured on the page; what they mean, in the pixels of its layout.
     Gesture gesture = gestures_.pointer(event);
     const float scale = text_scale();

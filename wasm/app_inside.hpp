@@ -26,7 +26,7 @@ struct App::Inside {
 
     [[nodiscard]] const Scene& scene() const { return scene_; }
 
-    void set_font(int weight, std::string_view bytes);
+    bool set_font(int weight, std::string_view bytes);
     void set_appearance(const Appearance& appearance);
     void resize(const Viewport& viewport);
     void start();
@@ -62,6 +62,7 @@ struct App::Inside {
     // app_input.cpp
     void tap(const Gesture& gesture, bool is_mouse);
     void pinch(float spread);
+    [[nodiscard]] bool drag(const PointerEvent& event);
     void scroll_main(float by);
     [[nodiscard]] const ScrollRegion* region_of(const Rect& box) const;
     void scroll_at(float x, float y, float by);

@@ -85,10 +85,11 @@ ImFont* bake(const std::string& bytes, const TypeSize& size, const Baking& bakin
 
 }  // namespace
 
-void Fonts::set(int weight, std::string_view bytes) {
-    if (!is_font(bytes)) return;
+bool Fonts::set(int weight, std::string_view bytes) {
+    if (!is_font(bytes)) return false;
     (weight >= 600 ? strong_ : regular_) = std::string{bytes};
     changed_ = true;
+    return true;
 }
 
 void Fonts::read(std::string_view text) {

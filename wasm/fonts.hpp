@@ -20,8 +20,8 @@ struct Face {
 
 class Fonts {
   public:
-    /// Keeps a copy; weight 400 or 600. Bytes that are no font are not taken.
-    void set(int weight, std::string_view bytes);
+    /// Keeps a copy; weight 400 or 600. False: bytes that are no font are not taken.
+    bool set(int weight, std::string_view bytes);
     /// Looks at words that are shown: letters beyond Latin-1 are baked when somebody uses one.
     void read(std::string_view text);
     /// True once after the fonts or the ratio changed and nothing was baked since.

@@ -9,6 +9,7 @@
 #include <variant>
 #include <vector>
 
+#include "engine/base/flight_time.hpp"
 #include "engine/base/id.hpp"
 
 namespace twoclocks::canvas {
@@ -87,6 +88,23 @@ struct OpenChecks {
 struct OpenReturn {
     base::Id aircraft;
 };  // what is due before the next flight of a stored one
+
+struct OpenSure {
+    base::Id aircraft;
+};  // how sure the date is
+
+struct TryMonth {
+    base::FlightTime month;
+};  // hours a month, tried and not recorded
+
+struct TryThrough {
+    std::int32_t across_permille{0};
+    std::int32_t up_permille{0};
+};  // a point of the life box that the line is to go through
+
+struct StopTrying {};
+
+struct KeepTried {};  // as the plan: a form, filled in
 
 struct OpenParts {
     base::Id aircraft;
@@ -207,6 +225,11 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::OpenChecks,
                             intent::OpenStatus,
                             intent::OpenReturn,
+                            intent::OpenSure,
+                            intent::TryMonth,
+                            intent::TryThrough,
+                            intent::StopTrying,
+                            intent::KeepTried,
                             intent::OpenParts,
                             intent::OpenPart,
                             intent::OpenFiles,

@@ -13,6 +13,7 @@
 #include "engine/views/part_list_view.hpp"
 #include "engine/views/part_views.hpp"
 #include "engine/views/status.hpp"
+#include "engine/views/sure.hpp"
 #include "engine/views/views.hpp"
 
 namespace twoclocks::canvas {
@@ -150,6 +151,14 @@ struct ReturnPage {
     std::vector<FieldView> fields;
 };
 
+/// How sure the date is, with the hours a month that are tried in the field.
+struct SurePage {
+    views::SureView view;
+    FieldView month;
+    base::FlightTime less;  // a step down or up from what is shown
+    base::FlightTime more;
+};
+
 /// Parts of one aircraft or of all the record, and what was asked of the list.
 struct PartsPage {
     views::PartListView view;
@@ -201,6 +210,7 @@ using Page = std::variant<WelcomePage,
                           ChecksPage,
                           views::StatusView,
                           ReturnPage,
+                          SurePage,
                           PartsPage,
                           PartPage,
                           NothingChosenPage>;

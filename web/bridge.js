@@ -103,7 +103,7 @@ export class App {
   }
   /** @param {number} weight @param {Uint8Array} bytes */
   font(weight, bytes) {
-    this.program._tc_font(weight, ...this.give(bytes));
+    return this.program._tc_font(weight, ...this.give(bytes));
   }
   /** @param {{ decimal: string, group: string, order: number }} region */
   region({ decimal, group, order }) {

@@ -116,7 +116,8 @@ class Page {
     ]);
     this.app = new App(program);
     if (!this.app.start()) return false;
-    faces.forEach((bytes, at) => this.app.font(Number(fonts[at]?.[0]), bytes));
+    const taken = faces.map((bytes, at) => this.app.font(Number(fonts[at]?.[0]), bytes));
+    if (!taken.some((one) => one === 1)) throw new Error('no typeface');
     return true;
   }
 

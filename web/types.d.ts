@@ -64,7 +64,7 @@ export interface Program {
   _tc_start(): number;
   _tc_context_restored(): void;
   _tc_frame(time_ms: number): number;
-  _tc_font(weight: number, at: number, length: number): void;
+  _tc_font(weight: number, at: number, length: number): number;
   _tc_region(d: number, d_length: number, g: number, g_length: number, order: number): void;
   _tc_device(at: number, length: number): void;
   _tc_setting(n: number, n_length: number, v: number, v_length: number): void;

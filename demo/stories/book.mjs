@@ -148,7 +148,14 @@ const annual = (on) => ({
 export function newAircraft(book, on, plate, meter, overhauled, inspected) {
   const aircraft = addAircraft(book, on, plate.registration, plate.serial, plate.manufactured);
   const fitted = book.add('meter', on, [aircraft, null], meter);
-  addItem(book, on, aircraft, 'Overhaul', 'overhaul', overhaulLimit(...overhauled));
+  const overhaul = addItem(
+    book,
+    on,
+    aircraft,
+    'Overhaul',
+    'overhaul',
+    overhaulLimit(...overhauled),
+  );
   const check = addItem(
     book,
     on,
@@ -171,7 +178,7 @@ export function newAircraft(book, on, plate, meter, overhauled, inspected) {
     offset: Math.round(meter.total) - Math.round(meter.reads),
     log: [{ on, total: Math.round(meter.total) }],
   };
-  return { book, aircraft, meter: fitted, check, yearly, state };
+  return { book, aircraft, meter: fitted, overhaul, check, yearly, state };
 }
 
 /** Another meter takes over where the first one stopped. */

@@ -26,6 +26,28 @@ function bought(book) {
   return craft;
 }
 
+/** What the manual of the invented type has renewed by calendar work, and by the full overhaul. */
+function bothPaths({ book, aircraft, overhaul, check, yearly }) {
+  const rule = (name, renews) =>
+    book.add('work_rule', '2026-05-20', [aircraft], { name, renews, ...manual });
+  rule('Twelve-year inspection', [{ item: overhaul, clocks: ['calendar'] }, { item: yearly }]);
+  rule('Full overhaul', [{ item: overhaul }, { item: check }, { item: yearly }]);
+}
+
+/** Two summers of touring are meant to come. */
+function summers({ book, aircraft }) {
+  const hour = 3600;
+  book.add('usage_planned', '2026-06-01', [aircraft], {
+    month: 6 * hour,
+    why: 'A holiday by air each summer',
+    january: 2 * hour,
+    february: 2 * hour,
+    july: 18 * hour,
+    august: 18 * hour,
+    december: 2 * hour,
+  });
+}
+
 /** A private owner's: twelve years pass long before the hours do. Bought after an overhaul. */
 export function boundByCalendar() {
   const book = new Book(202, 'Owner of the example');
@@ -50,5 +72,7 @@ export function boundByCalendar() {
   // The logbook page of this one was not at hand: its total time is not given.
   work(book, '2026-02-03', craft.aircraft, check, [craft.check], undefined, 'SK 2026-04');
   yearly([['2026-05-19', 'SK 2026-18']]);
+  bothPaths(craft);
+  summers(craft);
   return book;
 }

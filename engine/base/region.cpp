@@ -166,6 +166,10 @@ constexpr std::array month_words{Word::month_1,
 
 }  // namespace
 
+Word month_word(std::size_t month) {
+    return month_words[month];
+}
+
 std::string say(const Message& message, const Region& region) {
     return fill(pattern(message.word), message.args, region);
 }

@@ -9,6 +9,10 @@
 
 namespace twoclocks::base {
 
+/// The short name of a month.
+/// Units: none. Range: 0 is January, 11 December. Errors: none. Source: our choice.
+[[nodiscard]] Word month_word(std::size_t month);
+
 enum class DateOrder : std::uint8_t { day_first, month_first, year_first };
 
 /// Signs and orders, told by the shell; only looks, never figures.

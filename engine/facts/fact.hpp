@@ -8,6 +8,7 @@
 // about a part names the part first, then what it is fitted to; work names the aircraft first.
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <memory>
 #include <optional>
@@ -153,9 +154,24 @@ struct WorkDone {
     std::string reference;
 };
 
+/// Months as a file names them, January first.
+inline constexpr std::array<std::string_view, 12> month_keys{"january",
+                                                             "february",
+                                                             "march",
+                                                             "april",
+                                                             "may",
+                                                             "june",
+                                                             "july",
+                                                             "august",
+                                                             "september",
+                                                             "october",
+                                                             "november",
+                                                             "december"};
+
 struct UsagePlanned {
-    base::FlightTime month;  // hours a month
+    base::FlightTime month;  // hours a month, of those that by_month does not name
     std::string why;
+    std::array<std::optional<base::FlightTime>, 12> by_month{};  // January first
 };
 
 /// Which work renews what, by an approved document: work done under it copies its renewals.

@@ -131,6 +131,8 @@ template <class Io, Is<UsagePlanned> F>
 void visit(Io& io, F& fields) {
     io.needed_time("month", fields.month);
     io.text("why", fields.why);
+    for (std::size_t month = 0; month < month_keys.size(); ++month)
+        io.time(month_keys[month], fields.by_month[month]);
 }
 
 template <class Io, Is<OutOfService> F>

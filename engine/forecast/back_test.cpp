@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "engine/forecast/flight_paths.hpp"
+#include "engine/forecast/flying_ahead.hpp"
 #include "engine/forecast/rate.hpp"
 
 namespace twoclocks::forecast {
@@ -21,21 +21,25 @@ std::optional<BackTest> back_test(const timeline::AircraftState& state) {
     out.came_on = last.on;
     out.flown = last.total - known.back().total;
     if (out.flown.seconds <= 0) return std::nullopt;
-    std::vector<timeline::Spell> spells;
+    timeline::AircraftState then;
+    then.usage = then.certain = std::move(known);
     for (const timeline::Spell& spell : state.spells) {
-        if (spell.from <= out.asked_on) spells.push_back(spell);
+        if (spell.from <= out.asked_on) then.spells.push_back(spell);
     }
-    FlyingModel model = flying_model(monthly_hours(known, spells), std::nullopt);
-    if (model.pattern.basis == PatternBasis::none) return std::nullopt;
-    const auto seed = static_cast<std::uint64_t>(out.flown.seconds);
-    FlightPaths paths{{std::move(model), out.asked_on, std::move(spells), {out.flown}, seed}};
-    (void)paths.draw(path_count);
-    const DaysBy by = days_by(paths.days_to(0));
+    const FlyingAhead ahead = flying_ahead(then);
+    if (ahead.basis == RateBasis::unknown) return std::nullopt;
+    const auto when = [&](const HoursCurve& curve) {
+        return day_when(curve, 0, static_cast<double>(out.flown.seconds));
+    };
     const std::int32_t came = base::days_between(out.asked_on, out.came_on);
-    out.inside = by.early <= came && came <= by.late;
-    if (by.likely == never_days) return out;
-    out.said = base::add_days(out.asked_on, by.likely);
-    out.days_off = by.likely - came;
+    const auto early = when(ahead.early);
+    const auto late = when(ahead.late);
+    out.late_held = !late || came <= *late;
+    out.inside = early && *early <= came && out.late_held;
+    const auto likely = when(ahead.likely);
+    if (!likely) return out;
+    out.said = base::add_days(out.asked_on, *likely);
+    out.days_off = *likely - came;
     return out;
 }
 

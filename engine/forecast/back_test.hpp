@@ -18,6 +18,7 @@ struct BackTest {
     base::FlightTime flown;          // between them
     std::int32_t days_off{0};        // said less came: negative is too early; 0 without a day
     bool inside{false};              // it came within the band of eight tenths
+    bool late_held{false};           // it came no later than the late day
     std::optional<base::Date> said;  // none: not within thirty years
 };
 

@@ -1,124 +1,130 @@
 #include "engine/forecast/flight_paths.hpp"
 
 #include <algorithm>
-#include <cmath>
-#include <utility>
+#include <random>
 
-#include "engine/base/order.hpp"
 #include "engine/base/real.hpp"
 
 namespace twoclocks::forecast {
 namespace {
 
-using base::Date;
-
 constexpr std::size_t months_in_a_row = 3;
-constexpr double two_pi = 6.28318530717958647692;
+constexpr std::size_t rows = months_ahead / months_in_a_row;
+
+/// What chance gives one way.
+struct Draws {
+    double level{0};                         // normal
+    std::array<std::uint8_t, rows> steps{};  // which of the steps
+    std::array<double, rows> shares{};       // even, from 0 to 1
+};
+
+/// From 0, not included, to 1.
+[[nodiscard]] double uniform(std::mt19937_64& random) {
+    constexpr double step = 1.0 / 9'007'199'254'740'992.0;  // 2 to the 53
+    return (static_cast<double>(random() >> 11U) + 0.5) * step;
+}
+
+/// The middle of one of so many parts of the normal distribution that are alike in chance.
+[[nodiscard]] double normal_part(std::size_t part, std::size_t parts) {
+    const double chance = (static_cast<double>(part) + 0.5) / static_cast<double>(parts);
+    double low = -6;
+    double high = 6;
+    constexpr int halvings = 40;
+    for (int halving = 0; halving < halvings; ++halving) {
+        const double middle = (low + high) / 2;
+        (base::normal_cdf(middle) < chance ? low : high) = middle;
+    }
+    return (low + high) / 2;
+}
+
+[[nodiscard]] std::vector<double> normal_parts(std::size_t parts) {
+    std::vector<double> out;
+    for (std::size_t part = 0; part < parts; ++part)
+        out.push_back(normal_part(part, parts));
+    return out;
+}
+
+/// Levels that stand for all: one from each part of their distribution. Every second way is the
+/// other way round.
+[[nodiscard]] std::vector<Draws> draw_all(std::size_t step_count) {
+    constexpr std::uint64_t seed = 21'991'231;
+    std::mt19937_64 random{seed};
+    std::vector<Draws> out(path_count);
+    constexpr std::size_t pairs = path_count / 2;
+    for (std::size_t pair = 0; pair < pairs; ++pair) {
+        Draws& one = out[2 * pair];
+        Draws& other = out[2 * pair + 1];
+        one.level = normal_part(pairs + pair, path_count);
+        other.level = -one.level;
+        for (std::size_t row = 0; row < rows; ++row) {
+            const auto step =
+                static_cast<std::size_t>(uniform(random) * static_cast<double>(step_count));
+            one.steps[row] = static_cast<std::uint8_t>(step);
+            other.steps[row] = static_cast<std::uint8_t>(step_count - 1 - step);
+            one.shares[row] = uniform(random);
+            other.shares[row] = uniform(random);
+        }
+    }
+    return out;
+}
 
 }  // namespace
 
-FlightPaths::FlightPaths(PathsAsked asked)
-    : asked_(std::move(asked)),
-      months_(months_ahead()),
-      met_(asked_.targets.size()),
-      random_(asked_.seed) {
-    for (std::size_t place = 0; place < asked_.targets.size(); ++place)
-        by_hours_.push_back(place);
-    base::sort_stably(by_hours_, [&](std::size_t left, std::size_t right) {
-        return asked_.targets[left] < asked_.targets[right];
-    });
+FlightPaths::FlightPaths(const FlyingModel& model) : model_(model) {
+    static const std::vector<double> normals = normal_parts(steps);
+    const double row_spread = model.year_spread / 2;  // of a quarter of a year: by its root
+    for (std::size_t step = 0; step < steps; ++step)
+        step_factors_[step] = base::exp_fixed(row_spread * normals[step]);
 }
 
-std::vector<FlightPaths::MonthAhead> FlightPaths::months_ahead() const {
-    std::vector<MonthAhead> out;
-    std::int32_t day = 1;
-    for (std::int32_t count = 0; count < path_months; ++count) {
-        const Date first = base::add_days(asked_.from, day);
-        const std::int32_t month = month_of(first);
-        const std::int32_t ahead = days_in_month_from(first);
-        MonthAhead one;
-        one.from_day = day;
-        one.days = ahead;
-        for (std::int32_t place = 0; place < ahead; ++place) {
-            if (!is_out(asked_.spells, base::add_days(first, place))) one.served.push_back(place);
+Factors FlightPaths::follow(std::int32_t path) const {
+    // Nothing in them is about an aircraft: drawn once.
+    static const std::vector<Draws> all_draws = draw_all(steps);
+    const Draws& draws = all_draws[static_cast<std::size_t>(path)];
+    const std::vector<double>& ratios = model_.ratios;
+    const auto count = static_cast<double>(ratios.size());
+    double level = base::exp_fixed(model_.level_spread * draws.level);
+    Factors out{};
+    for (std::size_t row = 0; row < rows; ++row) {
+        level *= step_factors_[draws.steps[row]];
+        auto from = static_cast<std::size_t>(draws.shares[row] * count);
+        for (std::size_t place = row * months_in_a_row; place < (row + 1) * months_in_a_row;
+             ++place) {
+            out[place] = ratios.empty() ? level : level * ratios[from];
+            if (++from >= ratios.size()) from = 0;
         }
-        const std::int32_t before = base::civil(first).day - 1;
-        one.expected = expected_in(asked_.model.pattern, month) *
-                       static_cast<double>(one.served.size()) / (before + ahead);
-        out.push_back(std::move(one));
-        day += ahead;
     }
     return out;
 }
 
-bool FlightPaths::draw(std::int32_t count) {
-    const std::int32_t end = std::min(path_count, drawn_ + count);
-    for (; drawn_ < end; ++drawn_)
-        draw_path();
-    return drawn_ == path_count;
-}
-
-void FlightPaths::draw_path() {
-    for (std::vector<std::int32_t>& days : met_)
-        days.push_back(never_days);
-    const double month_spread = asked_.model.year_spread / std::sqrt(12.0);
-    double level = asked_.model.level_spread * normal();
-    double total = 0;
-    std::size_t next = 0;
-    shares_.clear();
-    const auto here = static_cast<std::size_t>(drawn_);
-    const auto target = [&] {
-        return static_cast<double>(asked_.targets[by_hours_[next]].seconds);
-    };
-    while (next < by_hours_.size() && target() <= 0)
-        met_[by_hours_[next++]][here] = 0;
-    for (const MonthAhead& month : months_) {
-        if (next == by_hours_.size()) return;
-        if (shares_.empty()) draw_shares();
-        level += month_spread * normal();
-        const double flown = month.expected * shares_.back() * base::exp_fixed(level);
-        shares_.pop_back();
-        const auto days = static_cast<double>(month.served.size());
-        while (next < by_hours_.size() && target() <= total + flown) {
-            // Of the days that it takes the last is a part of one: the day before.
-            const double part = (target() - total) * days / flown;
-            const auto whole = std::min(static_cast<std::size_t>(part), month.served.size() - 1);
-            met_[by_hours_[next++]][here] = month.from_day + month.served[whole] - 1;
-        }
-        total += flown;
+std::vector<double> flown_on_paths(const FlyingModel& model,
+                                   const std::vector<Run>& runs,
+                                   std::int32_t day) {
+    Factors expected{};
+    for (const Run& run : runs) {
+        const std::int32_t days = std::min(run.days, day - (run.to_day - run.days));
+        if (days <= 0) break;
+        if (!run.out) expected[static_cast<std::size_t>(run.month)] += run.day_seconds * days;
     }
-}
-
-/// Three months in a row as they came; the last of them is taken first from the back.
-void FlightPaths::draw_shares() {
-    const std::vector<double>& ratios = asked_.model.ratios;
-    const std::size_t row = std::min(months_in_a_row, ratios.size());
-    const std::size_t from =
-        static_cast<std::size_t>(uniform() * static_cast<double>(ratios.size()));
-    for (std::size_t place = row; place > 0; --place)
-        shares_.push_back(ratios[(from + place - 1) % ratios.size()]);
-}
-
-/// From 0, not included, to 1.
-double FlightPaths::uniform() {
-    constexpr double step = 1.0 / 9'007'199'254'740'992.0;  // 2 to the 53
-    return (static_cast<double>(random_() >> 11U) + 0.5) * step;
-}
-
-double FlightPaths::normal() {
-    const double radius = std::sqrt(-2 * base::log_fixed(uniform()));
-    return radius * base::cos_fixed(two_pi * uniform());
-}
-
-DaysBy days_by(std::vector<std::int32_t> days) {
-    DaysBy out;
-    if (days.empty()) return out;
-    std::sort(days.begin(), days.end());
-    const auto at = [&](std::size_t tenths) { return days[(days.size() - 1) * tenths / 10]; };
-    out.early = at(1);
-    out.likely = at(5);
-    out.late = at(9);
+    const FlightPaths paths{model};
+    std::vector<double> out;
+    out.reserve(path_count);
+    for (std::int32_t path = 0; path < path_count; ++path) {
+        const Factors factors = paths.follow(path);
+        double flown = 0;
+        for (std::size_t month = 0; month < factors.size(); ++month)
+            flown += expected[month] * factors[month];
+        out.push_back(flown);
+    }
     return out;
+}
+
+double tenth_of(std::vector<double> values, std::size_t tenths) {
+    if (values.empty()) return 0;
+    const auto place =
+        values.begin() + static_cast<std::ptrdiff_t>((values.size() - 1) * tenths / 10);
+    std::nth_element(values.begin(), place, values.end());
+    return *place;
 }
 
 }  // namespace twoclocks::forecast

@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numeric>
 
 #include "engine/base/real.hpp"
+#include "engine/forecast/rate.hpp"
 #include "engine/forecast/whole_years.hpp"
 
 namespace twoclocks::forecast {
@@ -72,10 +74,43 @@ constexpr std::array assumed_ratios{0.0, 0.4, 0.7, 0.9, 1.0, 1.1, 1.3, 1.7, 1.9}
     return std::sqrt(of_months + year_spread * year_spread / 3);
 }
 
+/// The readings that the last years rest on: the one before them, and all since.
+[[nodiscard]] timeline::UsageSeries last_readings(const timeline::UsageSeries& usage) {
+    constexpr std::int32_t enough_days = (static_cast<std::int32_t>(most_years) + 1) * year_days;
+    if (usage.empty()) return {};
+    const base::Date since = base::add_days(usage.back().on, -enough_days);
+    auto first = std::find_if(
+        usage.begin(), usage.end(), [&](const auto& point) { return point.on > since; });
+    if (first != usage.begin()) --first;
+    return {first, usage.end()};
+}
+
+/// What each month is expected to take, January first.
+using Months = std::array<double, months_a_year>;
+
+[[nodiscard]] Months months_of(const FlyingPattern& pattern) {
+    Months out{};
+    for (std::size_t month = 0; month < out.size(); ++month)
+        out[month] = pattern.year_seconds * pattern.share[month];
+    return out;
+}
+
+/// A month as planned, of a year in which the shares are known.
+[[nodiscard]] Months months_of(const timeline::StatedPlan& plan, const FlyingPattern& pattern) {
+    const double year = static_cast<double>(plan.month.seconds) * months_a_year;
+    Months out{};
+    for (std::size_t month = 0; month < out.size(); ++month) {
+        out[month] = year * pattern.share[month];
+        if (!plan.by_month) continue;
+        const auto stated = static_cast<double>((*plan.by_month)[month].seconds);
+        out[month] = plan.disputed ? std::max(out[month], stated) : stated;
+    }
+    return out;
+}
+
 }  // namespace
 
-FlyingModel flying_model(const std::vector<MonthFlown>& months,
-                         const std::optional<timeline::StatedPlan>& plan) {
+FlyingModel flying_model(const std::vector<MonthFlown>& months) {
     FlyingModel out;
     out.pattern = flying_pattern(months);
     const std::vector<Year> years = last_years(months);
@@ -86,13 +121,31 @@ FlyingModel flying_model(const std::vector<MonthFlown>& months,
         out.ratios.assign(assumed_ratios.begin(), assumed_ratios.end());
     }
     out.level_spread = level_spread_of(out.ratios, out.year_spread);
-    if (!plan) return out;
-    out.stated = true;
-    out.pattern.year_seconds = static_cast<double>(plan->month.seconds) * months_a_year;
-    if (out.pattern.basis != PatternBasis::none) return out;
-    out.pattern.basis = PatternBasis::level;
-    out.pattern.share.fill(1.0 / months_a_year);
     return out;
+}
+
+FlyingModel measured_model(const timeline::AircraftState& state) {
+    FlyingModel out = flying_model(monthly_hours(last_readings(state.usage), state.spells));
+    out.week = flying_week(state.usage, state.spells);
+    return out;
+}
+
+FlyingModel planned_model(FlyingModel measured, const std::optional<timeline::StatedPlan>& plan) {
+    if (!plan) return measured;
+    FlyingPattern& pattern = measured.pattern;
+    const bool unknown = pattern.basis == PatternBasis::none;
+    if (unknown) pattern.share.fill(1.0 / months_a_year);
+    Months months = months_of(*plan, pattern);
+    if (plan->disputed && !unknown) {
+        const Months flown = months_of(pattern);
+        for (std::size_t month = 0; month < months.size(); ++month)
+            months[month] = std::max(months[month], flown[month]);
+    }
+    if (unknown) pattern.basis = PatternBasis::level;
+    pattern.year_seconds = std::accumulate(months.begin(), months.end(), 0.0);
+    for (std::size_t month = 0; month < months.size() && pattern.year_seconds > 0; ++month)
+        pattern.share[month] = months[month] / pattern.year_seconds;
+    return measured;
 }
 
 }  // namespace twoclocks::forecast

@@ -53,6 +53,8 @@ void take_season(const std::vector<Year>& years, FlyingPattern& pattern) {
         flown += static_cast<double>(month.flown.seconds);
         served += month.covered_days - month.out_days;
     }
+    out.flown = flown;
+    out.served_days = served;
     if (served < fewest_days) return out;
     out.basis = PatternBasis::level;
     out.year_seconds = flown / served * days_a_year;
@@ -70,6 +72,8 @@ FlyingPattern flying_pattern(const std::vector<MonthFlown>& months) {
     out.years = static_cast<std::int32_t>(years.size());
     take_season(years, out);
     out.year_seconds = level_of(years);
+    out.last_year = years.front().all;
+    if (years.size() > 1) out.year_before = years[1].all;
     return out;
 }
 

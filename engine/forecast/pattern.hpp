@@ -27,6 +27,10 @@ struct FlyingPattern {
     double year_seconds{0};
     std::array<double, 12> share{};  // of the year, January first; together 1
     std::int32_t years{0};           // that the season was taken from
+    double last_year{0};             // seconds of the last twelve whole months, 0 without them
+    double year_before{0};           // of the twelve before, 0 without them
+    double flown{0};                 // seconds between readings,
+    std::int32_t served_days{0};     // on so many days in service
 };
 
 /// The pattern of what was flown.

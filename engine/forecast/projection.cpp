@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "engine/base/order.hpp"
+#include "engine/forecast/rate.hpp"
 
 namespace twoclocks::forecast {
 namespace {
@@ -13,25 +13,7 @@ using limits::ClockDue;
 using limits::ItemDue;
 using timeline::AircraftState;
 
-constexpr double most_days = 200.0 * 365.25;
 constexpr Date latest_day{84'005};  // 2199-12-31
-
-/// Moves a day later by the days out of service before it; no end known is never.
-[[nodiscard]] std::optional<Date> past_spells(const AircraftState& state, Date from, Date reached) {
-    std::vector<timeline::Spell> spells = state.spells;
-    base::sort_stably(spells,
-                      [](const auto& left, const auto& right) { return left.from < right.from; });
-    Date counted_to = from;
-    for (const timeline::Spell& spell : spells) {
-        const Date start = std::max(spell.from, counted_to);
-        if (start > reached) break;
-        if (!spell.until) return std::nullopt;
-        if (*spell.until <= start) continue;
-        reached = base::add_days(reached, base::days_between(start, *spell.until));
-        counted_to = *spell.until;
-    }
-    return reached;
-}
 
 [[nodiscard]] std::optional<Date> sooner(const std::optional<Date>& left,
                                          const std::optional<Date>& right) {
@@ -40,47 +22,50 @@ constexpr Date latest_day{84'005};  // 2199-12-31
     return std::min(*left, *right);
 }
 
-/// Spells that lie ahead of the start of the line; those before it are in the measured rate
-/// already.
+/// The day that a line from one reading on meets a clock. Where kinds of flying used it faster, all
+/// of it goes by so many thousandths.
 [[nodiscard]] std::optional<Date> day_from(const timeline::UsagePoint& start,
-                                           double rate,
-                                           const ClockDue& clock,
-                                           const AircraftState& state,
-                                           bool waits,
+                                           const HoursCurve& curve,
+                                           std::int64_t thousandths,
+                                           Date curve_from,
+                                           base::FlightTime met,
                                            Date today) {
-    const base::FlightTime left = met_at(clock, state) - start.total;
+    const base::FlightTime left = met - start.total;
     if (left.seconds <= 0) return std::min(start.on, today);
-    if (rate <= 0) return std::nullopt;
-    const double days = static_cast<double>(left.seconds) / rate;
-    if (days > most_days) return std::nullopt;
-    const Date reached = base::add_days(start.on, static_cast<std::int32_t>(days));
-    const std::optional<Date> waited = waits ? past_spells(state, start.on, reached) : reached;
-    if (!waited || *waited > latest_day) return std::nullopt;
-    return std::max(*waited, today);
+    const double seconds =
+        static_cast<double>(left.seconds) * 1000.0 / static_cast<double>(thousandths);
+    const auto day = day_when(curve, base::days_between(curve_from, start.on), seconds);
+    if (!day) return std::nullopt;
+    const Date reached = base::add_days(curve_from, *day);
+    if (reached > latest_day) return std::nullopt;
+    return std::max(reached, today);
 }
 
 /// The earliest day over every start the line may have: the last total, and while records disagree
-/// each
-/// one that an answer might leave as the last.
-[[nodiscard]] std::optional<Date> day_at(
-    double rate, const ClockDue& clock, const AircraftState& state, bool waits, Date today) {
-    std::optional<Date> out = day_from(state.usage.back(), rate, clock, state, waits, today);
-    const timeline::UsagePoint* sure = state.certain.empty() ? nullptr : &state.certain.back();
+/// each one that an answer might leave as the last.
+[[nodiscard]] std::optional<Date> day_at(const HoursCurve& curve,
+                                         std::int64_t thousandths,
+                                         const ClockDue& clock,
+                                         const AircraftState& state,
+                                         Date curve_from,
+                                         Date today) {
+    const base::FlightTime met = met_at(clock, state);
+    std::optional<Date> out =
+        day_from(state.usage.back(), curve, thousandths, curve_from, met, today);
     for (const timeline::UsagePoint& point : state.usage) {
-        const bool may_be_last =
-            sure == nullptr || point.on >= sure->on || point.total > sure->total;
-        if (may_be_last) out = sooner(out, day_from(point, rate, clock, state, waits, today));
+        if (may_be_last(state, point))
+            out = sooner(out, day_from(point, curve, thousandths, curve_from, met, today));
     }
     return out;
 }
 
 [[nodiscard]] Projection project_hours(const ClockDue& clock,
                                        const AircraftState& state,
-                                       const UsageRate& rate,
+                                       const FlyingAhead& ahead,
                                        Date today) {
     Projection out;
     out.binds = Clock::hours;
-    out.known = rate.basis != RateBasis::unknown || clock.left.seconds <= 0;
+    out.known = ahead.basis != RateBasis::unknown || clock.left.seconds <= 0;
     if (!out.known) return out;
     if (state.usage.empty()) {
         // On no aircraft, or on one without a reading: what is used up is used up today.
@@ -89,10 +74,11 @@ constexpr Date latest_day{84'005};  // 2199-12-31
         return out;
     }
     // The earliest is when all of it is of the kind that used the limit the most.
-    const double fastest = rate.greatest * clock.most_thousandths / 1000.0;
-    out.early = day_at(fastest, clock, state, false, today);
-    out.likely = day_at(rate.likely, clock, state, true, today);
-    out.late = day_at(rate.least, clock, state, true, today);
+    constexpr std::int64_t as_flown = 1000;
+    const std::int64_t fastest = clock.most_thousandths;
+    out.early = day_at(ahead.early, fastest, clock, state, ahead.from, today);
+    out.likely = day_at(ahead.likely, as_flown, clock, state, ahead.from, today);
+    out.late = day_at(ahead.late, as_flown, clock, state, ahead.from, today);
     return out;
 }
 
@@ -137,12 +123,12 @@ base::FlightTime met_at(const ClockDue& clock, const AircraftState& state) {
 
 Projection project(const ClockDue& clock,
                    const AircraftState& state,
-                   const UsageRate& rate,
+                   const FlyingAhead& ahead,
                    Date today) {
     Projection out;
     out.binds = clock.clock;
     if (!clock.known || is_count(clock.clock)) return out;
-    if (clock.clock == Clock::hours) return project_hours(clock, state, rate, today);
+    if (clock.clock == Clock::hours) return project_hours(clock, state, ahead, today);
     out.known = true;
     out.early = out.likely = out.late = clock.due_on;
     return out;
@@ -150,7 +136,7 @@ Projection project(const ClockDue& clock,
 
 Projection project(const ItemDue& item,
                    const AircraftState& state,
-                   const UsageRate& rate,
+                   const FlyingAhead& ahead,
                    Date today) {
     Projection out;
     out.known = item.complied || item.asleep;
@@ -159,7 +145,7 @@ Projection project(const ItemDue& item,
         const bool is_later = item.combine == facts::Combine::later && clocks == &item.clocks;
         for (const ClockDue& clock : *clocks) {
             if (is_count(clock.clock)) continue;
-            const Projection one = project(clock, state, rate, today);
+            const Projection one = project(clock, state, ahead, today);
             all_known = all_known && one.known;
             if (one.known) is_later ? join_later(out, one) : join(out, one);
         }
@@ -172,12 +158,12 @@ Projection project(const ItemDue& item,
 
 std::optional<FirstStop> first_stop(const std::vector<ItemDue>& items,
                                     const AircraftState& state,
-                                    const UsageRate& rate,
+                                    const FlyingAhead& ahead,
                                     Date today) {
     std::optional<FirstStop> out;
     for (std::size_t place = 0; place < items.size(); ++place) {
         if (!items[place].mandatory() || items[place].is_stored) continue;
-        const Projection one = project(items[place], state, rate, today);
+        const Projection one = project(items[place], state, ahead, today);
         if (!one.known || !one.likely) continue;
         if (out && *out->projection.likely <= *one.likely) continue;
         out = FirstStop{static_cast<std::int32_t>(place), one};
@@ -185,13 +171,15 @@ std::optional<FirstStop> first_stop(const std::vector<ItemDue>& items,
     return out;
 }
 
-TotalsToCome totals_to_come(const AircraftState& state, const UsageRate& rate, Date on) {
+TotalsToCome totals_to_come(const AircraftState& state, const FlyingAhead& ahead, Date on) {
     const timeline::UsagePoint& last = state.usage.back();
-    const std::int32_t days = std::max(0, base::days_between(last.on, on));
-    const auto at = [&](double seconds_a_day) {
-        return last.total + base::FlightTime{static_cast<std::int64_t>(seconds_a_day * days)};
+    const std::int32_t start = base::days_between(ahead.from, last.on);
+    const std::int32_t day = std::max(start, base::days_between(ahead.from, on));
+    const auto at = [&](const HoursCurve& curve) {
+        const double flown = flown_by(curve, day) - flown_by(curve, start);
+        return last.total + base::FlightTime{static_cast<std::int64_t>(flown)};
     };
-    return {at(rate.greatest), at(rate.likely), at(rate.least)};
+    return {at(ahead.early), at(ahead.likely), at(ahead.late)};
 }
 
 base::FlightTime total_then(const AircraftState& state, Date on) {

@@ -11,7 +11,7 @@
 //   A part of a day: the day before.
 #pragma once
 
-#include "engine/forecast/rate.hpp"
+#include "engine/forecast/flying_ahead.hpp"
 #include "engine/limits/due.hpp"
 
 namespace twoclocks::forecast {
@@ -38,7 +38,7 @@ struct Projection {
 /// Source: our choice, dates round earlier.
 [[nodiscard]] Projection project(const limits::ClockDue& clock,
                                  const timeline::AircraftState& state,
-                                 const UsageRate& rate,
+                                 const FlyingAhead& ahead,
                                  base::Date today);
 
 /// When an item is met: the sooner of its clocks, or the later where its limit says so, never after
@@ -48,7 +48,7 @@ struct Projection {
 /// Units: days. Errors: as project of one clock. Source: sooner of the limits, common practice.
 [[nodiscard]] Projection project(const limits::ItemDue& item,
                                  const timeline::AircraftState& state,
-                                 const UsageRate& rate,
+                                 const FlyingAhead& ahead,
                                  base::Date today);
 
 /// A mandatory item and when it is met; `item` is its place in the list it came from.
@@ -63,20 +63,20 @@ struct FirstStop {
 /// Units: days. Errors: none. Source: least over all mandatory limits, our choice.
 [[nodiscard]] std::optional<FirstStop> first_stop(const std::vector<limits::ItemDue>& items,
                                                   const timeline::AircraftState& state,
-                                                  const UsageRate& rate,
+                                                  const FlyingAhead& ahead,
                                                   base::Date today);
 
-/// Total time on a day to come at each rate of the fan.
+/// Total time on a day to come on each line of the fan.
 struct TotalsToCome {
-    base::FlightTime at_greatest;
-    base::FlightTime at_likely;
-    base::FlightTime at_least;
+    base::FlightTime early;  // the most
+    base::FlightTime likely;
+    base::FlightTime late;  // the fewest
 };
 
 /// Total time on a day to come, from the last reading on; the last total for a day before it.
-/// Units: seconds. Errors: needs one reading. Source: even growth, cut to the second.
+/// Units: seconds. Errors: needs one reading. Source: the hours ahead, cut to the second.
 [[nodiscard]] TotalsToCome totals_to_come(const timeline::AircraftState& state,
-                                          const UsageRate& rate,
+                                          const FlyingAhead& ahead,
                                           base::Date on);
 
 /// Total time on a day in the past, between readings, cut to the second.

@@ -18,14 +18,14 @@ constexpr Date latest_day{84'005};  // 2199-12-31
 
 [[nodiscard]] std::optional<Date> day_by_hours(FlightTime due,
                                                const timeline::AircraftState& state,
-                                               const UsageRate& rate,
+                                               const FlyingAhead& ahead,
                                                Date today) {
     limits::ClockDue clock;
     clock.clock = facts::Clock::hours;
     clock.known = true;
     clock.due_total = due;
     clock.left = due - state.usage.back().total;
-    const Projection projection = project(clock, state, rate, today);
+    const Projection projection = project(clock, state, ahead, today);
     if (!projection.likely) return std::nullopt;
     return std::max(*projection.likely, today);
 }
@@ -35,7 +35,7 @@ constexpr Date latest_day{84'005};  // 2199-12-31
                               const WearPoint& to,
                               const facts::WearLimit& limit,
                               const timeline::AircraftState& state,
-                              const UsageRate& rate,
+                              const FlyingAhead& ahead,
                               Date today) {
     WearTrend out;
     out.from = from;
@@ -48,8 +48,8 @@ constexpr Date latest_day{84'005};  // 2199-12-31
     if (out.by_hours) {
         out.hours_between = *to.total - *from.total;
         out.hours_left = {until_limit(left, worn, out.hours_between.seconds)};
-        out.likely = day_by_hours(*to.total + out.hours_left, state, rate, today);
-        const bool no_rate = rate.basis == RateBasis::unknown && !out.likely;
+        out.likely = day_by_hours(*to.total + out.hours_left, state, ahead, today);
+        const bool no_rate = ahead.basis == RateBasis::unknown && !out.likely;
         out.kind = no_rate ? TrendKind::no_rate : TrendKind::far;
     } else {
         // Two measurements of one day are one day apart at most.
@@ -74,7 +74,7 @@ constexpr Date latest_day{84'005};  // 2199-12-31
 
 WearTrend wear_trend(const timeline::WearState& wear,
                      const timeline::AircraftState& state,
-                     const UsageRate& rate,
+                     const FlyingAhead& ahead,
                      Date today) {
     const timeline::WearFinding finding = timeline::judge_wear(wear);
     if (finding.verdict != timeline::WearVerdict::sound) return {};
@@ -91,9 +91,9 @@ WearTrend wear_trend(const timeline::WearState& wear,
     out.kind = TrendKind::one;
     out.to = last;
     if (before.empty()) return out;
-    out = along(*before.back(), last, limit, state, rate, today);
+    out = along(*before.back(), last, limit, state, ahead, today);
     if (before.size() == 1) return out;
-    const WearTrend whole = along(*before.front(), last, limit, state, rate, today);
+    const WearTrend whole = along(*before.front(), last, limit, state, ahead, today);
     return steeper(whole, out) ? whole : out;
 }
 

@@ -41,7 +41,7 @@ struct WearTrend {
 /// up; what is left is cut to whole seconds and days, so that it comes earlier.
 [[nodiscard]] WearTrend wear_trend(const timeline::WearState& wear,
                                    const timeline::AircraftState& state,
-                                   const UsageRate& rate,
+                                   const FlyingAhead& ahead,
                                    base::Date today);
 
 }  // namespace twoclocks::forecast

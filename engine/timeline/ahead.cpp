@@ -60,6 +60,44 @@ void fold_spell(const Record& record, const facts::OutOfService& spell, Aircraft
     });
 }
 
+/// The mean of a year, cut to the second.
+[[nodiscard]] base::FlightTime mean_of(const MonthlyHours& months) {
+    std::int64_t seconds = 0;
+    for (const base::FlightTime month : months)
+        seconds += month.seconds;
+    return {seconds / static_cast<std::int64_t>(months.size())};
+}
+
+[[nodiscard]] StatedPlan stated_by(const Record& record, const facts::UsagePlanned& plan) {
+    StatedPlan out{plan.month, plan.why, record.in_use.on, record.root};
+    const auto& named = plan.by_month;
+    if (std::none_of(named.begin(), named.end(), [](const auto& one) { return one.has_value(); }))
+        return out;
+    out.by_month.emplace();
+    for (std::size_t month = 0; month < named.size(); ++month)
+        (*out.by_month)[month] = named[month].value_or(plan.month);
+    out.month = mean_of(*out.by_month);
+    return out;
+}
+
+/// Of a plan that stands and one in dispute the most of each kind; the words are of the greater.
+[[nodiscard]] StatedPlan the_most(const std::optional<StatedPlan>& before, StatedPlan more) {
+    StatedPlan out = before && before->month > more.month ? *before : more;
+    std::vector<StatedPlan> both{std::move(more)};
+    if (before) both.push_back(*before);
+    out.month = {};
+    for (const StatedPlan& one : both) {
+        if (!one.by_month || one.disputed) out.month = std::max(out.month, one.month);
+        if (!one.by_month) continue;
+        MonthlyHours months = out.by_month.value_or(*one.by_month);
+        for (std::size_t month = 0; month < months.size(); ++month)
+            months[month] = std::max(months[month], (*one.by_month)[month]);
+        out.by_month = months;
+    }
+    out.disputed = true;
+    return out;
+}
+
 }  // namespace
 
 void fold_spells(const std::vector<const Record*>& records, AircraftState& state) {
@@ -75,14 +113,11 @@ void fold_plan(const std::vector<const Record*>& records, Date today, AircraftSt
         for (const Record* record : records) {
             const auto* plan = std::get_if<facts::UsagePlanned>(&record->in_use.fields);
             if (plan == nullptr || record->open != open || record->in_use.on > today) continue;
-            StatedPlan stated{plan->month, plan->why, record->in_use.on, record->root, open};
             if (!open) {
-                since = stated.on;
-                state.plan = std::move(stated);
+                since = record->in_use.on;
+                state.plan = stated_by(*record, *plan);
             } else if (!since || may_begin_by(*record, *since)) {
-                const bool most = !state.plan || stated.month >= state.plan->month;
-                if (most) state.plan = std::move(stated);
-                state.plan->disputed = true;
+                state.plan = the_most(state.plan, stated_by(*record, *plan));
             }
         }
     }

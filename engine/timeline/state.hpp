@@ -94,13 +94,18 @@ struct Spell {
     bool stored{false};  // in storage, and nobody disputes it
 };
 
-/// Usage a person stated for the time ahead.
+/// Hours of each month of the year, January first.
+using MonthlyHours = std::array<base::FlightTime, 12>;
+
+/// Usage a person stated for the time ahead. While records disagree: of those by the month and of
+/// those that name every month the most that any of them plans, zero where there are none.
 struct StatedPlan {
     base::FlightTime month;
     std::string why;
     base::Date on;
     base::Id fact;
-    bool disputed{false};  // records disagree: `month` is the most that any of them plans
+    bool disputed{false};
+    std::optional<MonthlyHours> by_month{};  // then `month` is their mean, unless disputed
 };
 
 /// Which work renews what, as a document has it.

@@ -12,6 +12,7 @@
 #include "engine/views/sentence.hpp"
 #include "engine/views/wear_view.hpp"
 #include "engine/views/why.hpp"
+#include "engine/views/why_ahead.hpp"
 #include "engine/views/why_limits.hpp"
 #include "engine/views/why_use.hpp"
 
@@ -39,7 +40,7 @@ using forecast::RateBasis;
     if (title == Word::why_answer) explain_events(why, aircraft);
     if (aircraft.overhaul < 0) return why;
     if (title == Word::why_answer) why.lines.push_back({{Word::why_all_mandatory, {}}, {}});
-    if (title == Word::why_range) why.lines.push_back({{Word::why_rate_is_past, {}}, {}});
+    if (title == Word::why_range) explain_ways(why, aircraft);
     return why;
 }
 
@@ -68,13 +69,12 @@ using forecast::RateBasis;
 }
 
 [[nodiscard]] Figure rate_figure(const Assessed& aircraft) {
-    const forecast::UsageRate& rate = aircraft.rate;
-    if (rate.basis == RateBasis::unknown)
+    const forecast::FlyingAhead& ahead = aircraft.ahead;
+    if (ahead.basis == RateBasis::unknown)
         return figure({Word::say_no_rate_card, {}}, why_rate(aircraft));
-    const bool as_measured = rate.basis == RateBasis::measured || rate.plan_gives_way;
+    const bool as_measured = ahead.basis == RateBasis::measured || ahead.plan_gives_way;
     const Word word = as_measured ? Word::say_rate : Word::say_rate_stated;
-    return figure({word, {base::hours_used_arg(forecast::a_year(rate.likely))}},
-                  why_rate(aircraft));
+    return figure({word, {base::hours_used_arg(forecast::a_year(ahead))}}, why_rate(aircraft));
 }
 
 [[nodiscard]] Figure break_even_figure(const Assessed& aircraft) {

@@ -86,7 +86,7 @@ using limits::ItemDue;
 void assess_items(Assessed& out) {
     for (std::size_t place = 0; place < out.items.size(); ++place) {
         const ItemDue& item = out.items[place];
-        out.projections.push_back(forecast::project(item, out.state, out.rate, out.today));
+        out.projections.push_back(forecast::project(item, out.state, out.ahead, out.today));
         out.wear.push_back(work_out_wear(out, item.item));
         const State by_clocks = item_state(item, out.projections.back(), out.state, out.today);
         const State by_interval = with_directive(by_clocks, item);
@@ -128,7 +128,7 @@ Assessed assess(timeline::AircraftState state, Date today, std::vector<timeline:
     Assessed out;
     out.today = today;
     out.state = std::move(state);
-    out.rate = forecast::measure(out.state);
+    out.ahead = forecast::flying_ahead(out.state);
     out.items = limits::due_items(out.state, today);
     out.parts = std::move(parts);
     for (const timeline::PartState& part : out.parts) {
@@ -136,7 +136,7 @@ Assessed assess(timeline::AircraftState state, Date today, std::vector<timeline:
             out.items.push_back(std::move(item));
     }
     assess_items(out);
-    out.first = forecast::first_stop(out.items, out.state, out.rate, today);
+    out.first = forecast::first_stop(out.items, out.state, out.ahead, today);
     out.overall = overall_state(out);
     return out;
 }

@@ -35,7 +35,7 @@ struct Assessed {
     std::vector<forecast::Projection> projections;  // one an item
     std::vector<State> item_states;                 // one an item
     std::vector<std::optional<ItemWear>> wear;      // one an item
-    forecast::UsageRate rate;
+    forecast::FlyingAhead ahead;
     std::optional<forecast::FirstStop> first;
     std::int32_t overhaul{-1};  // place of the overhaul in items, -1 if none
     std::int32_t worst{-1};     // place of the item that sets the state, -1 if none

@@ -16,6 +16,7 @@ using limits::ItemDue;
 
 constexpr std::int32_t whole_permille = 1000;
 constexpr std::int32_t most_points = 240;
+constexpr std::int32_t fan_pieces = 24;
 
 /// The two clocks that make the box.
 struct Sides {
@@ -75,18 +76,47 @@ struct Sides {
     return {whole_permille, std::min(sides.up(at_end), whole_permille)};
 }
 
+/// The days the fan is drawn on: evenly spread, and those on which a line meets the top.
+[[nodiscard]] std::vector<BoxSpread> fan_of(const Assessed& aircraft,
+                                            const Sides& sides,
+                                            const std::vector<std::optional<Date>>& meetings) {
+    const Date today = std::max(aircraft.today, aircraft.state.usage.back().on);
+    const Date end = sides.calendar->due_on;
+    const std::int32_t all_days = base::days_between(today, end);
+    std::vector<Date> days;
+    for (std::int32_t piece = 1; piece <= fan_pieces; ++piece)
+        days.push_back(base::add_days(today, all_days * piece / fan_pieces));
+    for (const auto& day : meetings) {
+        if (day && *day > today && *day < end) days.push_back(*day);
+    }
+    std::sort(days.begin(), days.end());
+    const std::int32_t now = sides.up(aircraft.state.usage.back().total);
+    std::vector<BoxSpread> out{{sides.across(today), now, now, now}};
+    const auto inside = [&](base::FlightTime total) {
+        return std::min(sides.up(total), whole_permille);
+    };
+    for (const Date day : days) {
+        const forecast::TotalsToCome then =
+            forecast::totals_to_come(aircraft.state, aircraft.ahead, day);
+        out.push_back(
+            {sides.across(day), inside(then.early), inside(then.likely), inside(then.late)});
+    }
+    return out;
+}
+
 void add_fan(LifeBoxView& box, const Assessed& aircraft, const Sides& sides) {
     const forecast::Projection hours =
-        forecast::project(*sides.hours, aircraft.state, aircraft.rate, aircraft.today);
+        forecast::project(*sides.hours, aircraft.state, aircraft.ahead, aircraft.today);
     const bool inside = sides.hours->left.seconds > 0 && sides.calendar->days_left > 0;
     box.meets = answer_edge(aircraft);
-    box.fan_known = hours.known && inside && aircraft.rate.basis != forecast::RateBasis::unknown;
+    box.fan_known = hours.known && inside && aircraft.ahead.basis != forecast::RateBasis::unknown;
     if (!box.fan_known) return;
     const forecast::TotalsToCome then =
-        forecast::totals_to_come(aircraft.state, aircraft.rate, sides.calendar->due_on);
-    box.early = meeting(sides, hours.early, then.at_greatest);
-    box.likely = meeting(sides, hours.likely, then.at_likely);
-    box.late = meeting(sides, hours.late, then.at_least);
+        forecast::totals_to_come(aircraft.state, aircraft.ahead, sides.calendar->due_on);
+    box.early = meeting(sides, hours.early, then.early);
+    box.likely = meeting(sides, hours.likely, then.likely);
+    box.late = meeting(sides, hours.late, then.late);
+    box.fan = fan_of(aircraft, sides, {hours.early, hours.likely, hours.late});
 }
 
 /// The clocks and caps that may stop an item: where the later counts, the one that binds.

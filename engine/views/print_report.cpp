@@ -4,6 +4,7 @@
 #include "engine/views/otherwise.hpp"
 #include "engine/views/print_views.hpp"
 #include "engine/views/status_view.hpp"
+#include "engine/views/sure_view.hpp"
 
 namespace twoclocks::views {
 
@@ -25,6 +26,9 @@ std::string print_report(std::string_view journal_text, base::Date today, const 
     out.put("fleet", to_json(make_fleet_view(fleet), region));
     out.put("aircraft", list_of(fleet, [&](const Assessed& one) {
                 return to_json(make_aircraft_view(one), region);
+            }));
+    out.put("sure", list_of(fleet, [&](const Assessed& one) {
+                return to_json(make_sure_view(one, std::nullopt), region);
             }));
     out.put("log", list_of(fleet, [&](const Assessed& one) {
                 return to_json(make_log_view(one), region);

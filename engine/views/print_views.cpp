@@ -31,6 +31,12 @@ using facts::Json;
     out.put("early", point_json(box.early))
         .put("likely", point_json(box.likely))
         .put("late", point_json(box.late));
+    out.put("fan", list_of(box.fan, [&](const BoxSpread& one) {
+                Object spread{region};
+                spread.whole("across", one.across_permille).whole("early", one.early_permille);
+                spread.whole("likely", one.likely_permille).whole("late", one.late_permille);
+                return spread.take();
+            }));
     out.text("meets", std::string{edge_word(box.meets)}).said("spoken", box.spoken);
     out.put("marks", list_of(box.marks, [&](const BoxMark& mark) {
                 Object one{region};

@@ -9,6 +9,7 @@
 #include "engine/views/make_views.hpp"
 #include "engine/views/part_views.hpp"
 #include "engine/views/status.hpp"
+#include "engine/views/sure.hpp"
 
 namespace twoclocks::views {
 
@@ -36,6 +37,10 @@ namespace twoclocks::views {
 /// Where a part has been, and what it gained there.
 /// Units: text as a person reads it. Errors: none. Source: our choice.
 [[nodiscard]] facts::Json to_json(const PartHistoryView& view, const base::Region& region);
+
+/// How sure the date is.
+/// Units: as the fleet list. Errors: none. Source: our choice.
+[[nodiscard]] facts::Json to_json(const SureView& view, const base::Region& region);
 
 /// Problems, each with its code, what happened, what to do, and its line.
 /// Units: text as a person reads it. Errors: none. Source: our choice.

@@ -64,6 +64,14 @@ struct BoxPoint {
     std::int32_t up_permille{0};      // hours, bottom to top
 };
 
+/// Hours on a day to come, in thousandths of the box: none above its top edge.
+struct BoxSpread {
+    std::int32_t across_permille{0};
+    std::int32_t early_permille{0};  // the most
+    std::int32_t likely_permille{0};
+    std::int32_t late_permille{0};
+};
+
 /// A marker on the box: another limit that comes before its edges.
 struct BoxMark {
     Edge edge{Edge::calendar};  // a day (vertical line) or a total (horizontal line)
@@ -83,10 +91,11 @@ struct LifeBoxView {
     std::int32_t year_ticks{0};   // marks on the calendar side, every fourth is long
     std::vector<BoxPoint> line;   // the life so far, oldest first, last is today
     bool fan_known{false};
-    BoxPoint early;          // where the greatest rate meets an edge
-    BoxPoint likely;         // where the mean (or stated) rate does
-    BoxPoint late;           // where the least rate does
-    Edge meets{Edge::none};  // the edge the likely line meets
+    BoxPoint early;                // where the line of the most hours meets an edge
+    BoxPoint likely;               // where the line expected does
+    BoxPoint late;                 // where the line of the fewest does
+    std::vector<BoxSpread> fan{};  // the three from today to the calendar's end
+    Edge meets{Edge::none};        // the edge the likely line meets
     std::vector<BoxMark> marks;
     base::Message spoken;  // the picture in one sentence, for the mirror
 };

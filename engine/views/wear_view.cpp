@@ -136,7 +136,7 @@ std::optional<ItemWear> work_out_wear(const Assessed& aircraft, base::Id id) {
     return ItemWear{
         *item->wear,
         timeline::judge_wear(*item->wear),
-        forecast::wear_trend(*item->wear, aircraft.state, aircraft.rate, aircraft.today)};
+        forecast::wear_trend(*item->wear, aircraft.state, aircraft.ahead, aircraft.today)};
 }
 
 State with_wear(State by_interval,

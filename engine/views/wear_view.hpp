@@ -30,7 +30,7 @@ namespace twoclocks::views {
 /// When the item is likely due by its wear: where that comes before its interval, or it has none.
 /// Units: none. Errors: none. Source: as above.
 [[nodiscard]] std::optional<base::Message> wear_likely(const Assessed& aircraft,
-                                                         std::int32_t place);
+                                                       std::int32_t place);
 
 /// Adds the trend of an item to a why, if it has one.
 /// Units: none. Errors: none. Source: our choice.

@@ -2,6 +2,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/views/wear_view.hpp"
+#include "engine/views/why_ahead.hpp"
 #include "engine/views/why_directive.hpp"
 #include "engine/views/why_hung.hpp"
 #include "engine/views/why_limits.hpp"
@@ -138,23 +139,16 @@ void explain_hours_day(Why& why, const Assessed& aircraft, const ClockDue& clock
         add(why, Word::why_part_stands);
         return;
     }
-    if (aircraft.rate.basis == forecast::RateBasis::unknown || aircraft.state.usage.empty()) {
+    if (aircraft.ahead.basis == forecast::RateBasis::unknown || aircraft.state.usage.empty()) {
         add(why, Word::why_rate_none);
         return;
     }
     if (is_hung) add(why, Word::why_part_gains);
-    const base::Arg rate = base::hours_used_arg(forecast::a_year(aircraft.rate.likely));
-    const forecast::Projection hours =
-        forecast::project(clock, aircraft.state, aircraft.rate, aircraft.today);
     add(why,
         Word::why_start_last,
         {base::day_arg(aircraft.state.usage.back().on)},
         aircraft.state.usage.back().fact);
-    if (hours.likely) {
-        add(why, Word::why_hours_day, {rate, base::day_arg(*hours.likely)});
-    } else {
-        add(why, Word::why_hours_never, {rate});
-    }
+    explain_months_to(why, aircraft, clock);
 }
 
 }  // namespace
@@ -208,37 +202,6 @@ Why why_date(const Assessed& aircraft, std::int32_t place, base::Message title) 
     explain_spells(why, aircraft);
     add_source(why, item);
     add(why, Word::why_not_approval);
-    return why;
-}
-
-Why why_rate(const Assessed& aircraft) {
-    Why why;
-    why.title = {Word::why_rate, {}};
-    const forecast::UsageRate& rate = aircraft.rate;
-    if (rate.windows > 0) {
-        add(why,
-            Word::why_rate_windows,
-            {base::whole_arg(rate.windows),
-             base::whole_arg(rate.window_days),
-             base::day_arg(rate.from),
-             base::day_arg(rate.to)});
-        add(why,
-            Word::why_rate_fan,
-            {base::hours_used_arg(forecast::a_year(rate.least)),
-             base::hours_used_arg(forecast::a_year(rate.likely)),
-             base::hours_used_arg(forecast::a_year(rate.greatest))});
-        add(why, Word::why_rate_even);
-        add(why, Word::why_rate_is_past);
-    } else {
-        add(why, Word::why_rate_none);
-    }
-    if (aircraft.state.plan) {
-        const timeline::StatedPlan& plan = *aircraft.state.plan;
-        add(why,
-            plan.disputed ? Word::why_rate_plan_disputed : Word::why_rate_plan,
-            {base::hours_exact_arg(plan.month, base::exact_form({plan.month}))},
-            plan.fact);
-    }
     return why;
 }
 

@@ -20,10 +20,6 @@ namespace twoclocks::views {
 /// Units: hours. Errors: none. Source: our choice.
 [[nodiscard]] Why why_total(const Assessed& aircraft);
 
-/// Why it is said to be flown this fast.
-/// Units: hours a year. Errors: none. Source: our choice.
-[[nodiscard]] Why why_rate(const Assessed& aircraft);
-
 /// Why this rate meets both clocks at once.
 /// Units: hours a year. Errors: none. Source: common practice, no source.
 [[nodiscard]] Why why_break_even(const Assessed& aircraft);

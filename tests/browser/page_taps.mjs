@@ -4,6 +4,11 @@ export const tabTo = (name) => (page) => page.tap('tab', name);
 export const openAircraft = (registration) => (page) =>
   page.tap('button', new RegExp(`^${registration},`));
 
+/** The page that says how sure the date of an aircraft is. */
+export const openSure = (registration) => async (page) => {
+  await openAircraft(registration)(page);
+  await page.tap('button', /^How sure is the date\?/);
+};
 export async function openPad(page) {
   await page.tap('tab', 'Log');
   await page.tap('button', /^ISLE-3/);

@@ -15,6 +15,7 @@ import {
   openAircraft,
   openPad,
   openParts,
+  openSure,
   tabTo,
   takeOff,
 } from './page_taps.mjs';
@@ -55,6 +56,31 @@ export const pages = [
     from: 'demo',
     taps: openAircraft('ISLE-5'),
     sign: ['heading', 'ISLE-5'],
+  },
+  {
+    name: 'sure',
+    from: 'demo',
+    taps: openSure('ISLE-1'),
+    sign: ['heading', 'When each limit comes'],
+    screens: 3,
+  },
+  {
+    name: 'sure_tried',
+    from: 'demo',
+    async taps(page) {
+      await openSure('ISLE-3')(page);
+      for (const hours of ['25.0', '30.0', '35.0']) await page.tap('button', `More: ${hours} h`);
+    },
+    sign: ['button', 'Keep as the plan'],
+  },
+  {
+    name: 'sure_paths',
+    from: 'demo',
+    async taps(page) {
+      await openSure('ISLE-1')(page);
+      await page.tap('heading', 'Calendar work, or the full overhaul');
+    },
+    sign: ['heading', 'Calendar work, or the full overhaul'],
   },
   {
     name: 'part_moved',

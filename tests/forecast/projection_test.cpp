@@ -30,18 +30,23 @@ std::string shown(const Projection& one) {
 }
 
 /// Half an hour, one and two hours a day.
-forecast::UsageRate fan() {
-    forecast::UsageRate rate;
-    rate.basis = forecast::RateBasis::measured;
-    rate.least = 1800;
-    rate.likely = 3600;
-    rate.greatest = 7200;
-    return rate;
+struct Rates {
+    double least{1800};
+    double likely{3600};
+    double greatest{7200};
+};
+
+forecast::FlyingAhead ahead_of(const AircraftState& state, const Rates& rates) {
+    return forecast::even_ahead(state, rates.least, rates.likely, rates.greatest);
 }
 
-Projection projected(const AircraftState& state, const forecast::UsageRate& rate) {
+Projection projected(const AircraftState& state, const Rates& rates = {}) {
     const auto items = limits::due_items(state, hand_today);
-    return forecast::project(items.back(), state, rate, hand_today);
+    return forecast::project(items.back(), state, ahead_of(state, rates), hand_today);
+}
+
+Projection without_rate(const AircraftState& state) {
+    return forecast::project(limits::due_items(state, hand_today).back(), state, {}, hand_today);
 }
 
 timeline::Spell spell(const char* from, const char* until) {
@@ -67,7 +72,7 @@ TEST_CASE("hours are met at their rates, a part of a day is the day before", "[f
         CAPTURE(row.left.seconds);
         AircraftState state = hand_state();
         add_item(state, ItemRole::inspection, row.left, {});
-        CHECK(shown(projected(state, fan())) == row.days);
+        CHECK(shown(projected(state)) == row.days);
     }
 }
 
@@ -75,9 +80,9 @@ TEST_CASE("the line starts at the last reading and never ends before today", "[f
     AircraftState state = hand_state();
     add_item(state, ItemRole::inspection, base::hours(20), {});
     state.usage.back().on = state.certain.back().on = day("2024-06-21");
-    CHECK(shown(projected(state, fan())) == "2024-07-01 2024-07-11 2024-07-31");
+    CHECK(shown(projected(state)) == "2024-07-01 2024-07-11 2024-07-31");
     state.usage.back().on = state.certain.back().on = day("2024-05-01");
-    CHECK(shown(projected(state, fan())) == "2024-07-01 2024-07-01 2024-07-01");
+    CHECK(shown(projected(state)) == "2024-07-01 2024-07-01 2024-07-01");
 }
 
 TEST_CASE("while readings disagree the line starts where it ends first", "[forecast][hours]") {
@@ -86,19 +91,18 @@ TEST_CASE("while readings disagree the line starts where it ends first", "[forec
     // 30 days ago 995 h were certain; today's 1,000 h are disputed: from there 25 h would be left.
     state.usage.insert(state.usage.begin(), {day("2024-06-21"), base::hours(995), {}});
     state.certain = {state.usage.front()};
-    CHECK(shown(projected(state, fan())) == "2024-07-03 2024-07-16 2024-08-10");
+    CHECK(shown(projected(state)) == "2024-07-03 2024-07-16 2024-08-10");
 }
 
 TEST_CASE("no rate, no date; and a rate of nothing never ends", "[forecast][hours]") {
     AircraftState state = hand_state();
     add_item(state, ItemRole::inspection, base::hours(20), {});
-    CHECK(shown(projected(state, {})) == "unknown");
-    forecast::UsageRate still = fan();
-    still.least = still.likely = 0;
+    CHECK(shown(without_rate(state)) == "unknown");
+    const Rates still{0, 0, 7200};
     CHECK(shown(projected(state, still)) == "2024-07-11 never never");
     AircraftState passed = hand_state();
     add_item(passed, ItemRole::inspection, FlightTime{-1}, {});
-    CHECK(shown(projected(passed, {})) == "2024-07-01 2024-07-01 2024-07-01");
+    CHECK(shown(without_rate(passed)) == "2024-07-01 2024-07-01 2024-07-01");
 }
 
 TEST_CASE("2199 has a last day and after it is never", "[forecast][hours]") {
@@ -106,9 +110,8 @@ TEST_CASE("2199 has a last day and after it is never", "[forecast][hours]") {
     state.usage.back().on = state.certain.back().on = day("2024-07-01");
     const std::int32_t days = base::days_between(hand_today, day("2199-12-31"));
     timeline::ItemState& item = add_item(state, ItemRole::inspection, base::hours(0), {});
-    forecast::UsageRate slow = fan();
     item.limit->anchor_total = base::hours(500) + FlightTime{days};
-    slow.least = slow.likely = slow.greatest = 1;
+    const Rates slow{1, 1, 1};
     CHECK(shown(projected(state, slow)) == "2199-12-31 2199-12-31 2199-12-31");
     item.limit->anchor_total = base::hours(500) + FlightTime{days + 1};
     CHECK(shown(projected(state, slow)) == "never never never");
@@ -129,9 +132,10 @@ TEST_CASE("likely and late wait for the end of a spell, early does not", "[forec
              Row{"over before the reading",
                  {spell("2024-06-01", "2024-06-20")},
                  "2024-07-11 2024-07-21 2024-08-10"},
+             // Back on the 6th: the four days before it are lost.
              Row{"already running",
                  {spell("2024-06-25", "2024-07-06")},
-                 "2024-07-11 2024-07-26 2024-08-15"},
+                 "2024-07-11 2024-07-25 2024-08-14"},
              Row{"begins after likely",
                  {spell("2024-07-22", "2024-08-01")},
                  "2024-07-11 2024-07-21 2024-08-20"},
@@ -153,7 +157,7 @@ TEST_CASE("likely and late wait for the end of a spell, early does not", "[forec
         AircraftState state = hand_state();
         add_item(state, ItemRole::inspection, base::hours(20), {});
         state.spells = row.spells;
-        CHECK(shown(projected(state, fan())) == row.days);
+        CHECK(shown(projected(state)) == row.days);
     }
 }
 
@@ -174,7 +178,7 @@ TEST_CASE("an item is met at the sooner of its clocks, each day on its own", "[f
         CAPTURE(row.hours_left, row.days_left);
         AircraftState state = hand_state();
         add_item(state, ItemRole::inspection, base::hours(row.hours_left), row.days_left);
-        const Projection one = projected(state, fan());
+        const Projection one = projected(state);
         CHECK(shown(one) == row.days);
         CHECK(one.binds == row.binds);
     }
@@ -183,15 +187,16 @@ TEST_CASE("an item is met at the sooner of its clocks, each day on its own", "[f
 TEST_CASE("one unknown clock hides the day, unless another has passed", "[forecast][item]") {
     AircraftState state = hand_state();
     add_item(state, ItemRole::inspection, base::hours(20), 400).limit->anchor_on = std::nullopt;
-    CHECK(shown(projected(state, fan())) == "unknown");
+    CHECK(shown(projected(state)) == "unknown");
     state.usage.back().total = base::hours(1021);
-    CHECK(shown(projected(state, fan())) == "2024-07-01 2024-07-01 2024-07-01");
+    CHECK(shown(projected(state)) == "2024-07-01 2024-07-01 2024-07-01");
 }
 
 TEST_CASE("the first stop is the soonest that stops", "[forecast][first]") {
     AircraftState state = hand_state();
     const auto first = [&] {
-        return forecast::first_stop(limits::due_items(state, hand_today), state, fan(), hand_today);
+        return forecast::first_stop(
+            limits::due_items(state, hand_today), state, ahead_of(state, {}), hand_today);
     };
     CHECK_FALSE(first().has_value());
     add_item(state, ItemRole::overhaul, base::hours(100), {});

@@ -59,7 +59,7 @@ WearState wear_of(const Row& row) {
 /// Flown one hour a day.
 WearTrend trend_of(const WearState& wear) {
     const timeline::AircraftState state = hand_state();
-    return forecast::wear_trend(wear, state, forecast::measure(state), hand_today);
+    return forecast::wear_trend(wear, state, forecast::flying_ahead(state), hand_today);
 }
 
 constexpr auto at_most = WearSense::at_most;
@@ -193,7 +193,7 @@ TEST_CASE("hours of wear without a rate of flying have no day", "[forecast][wear
     state.plan.reset();
     const Row row{"", at_most, 4'000, {{400, 2'000, 900}, {0, 3'000, 1000}}, TrendKind::no_rate, 0};
     const WearTrend trend =
-        forecast::wear_trend(wear_of(row), state, forecast::measure(state), hand_today);
+        forecast::wear_trend(wear_of(row), state, forecast::flying_ahead(state), hand_today);
     CHECK(trend.kind == TrendKind::no_rate);
     CHECK(trend.hours_left == base::hours(100));
 }

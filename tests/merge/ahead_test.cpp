@@ -12,12 +12,10 @@
 using namespace twoclocks;
 using namespace twoclocks::book;
 using base::Word;
+using forecast::FlyingAhead;
 using forecast::Projection;
-using forecast::UsageRate;
 
 namespace {
-
-constexpr double an_hour_a_month = 3600 * 12 / 365.25;
 
 AircraftState state_of(const Hangar& h, const std::vector<Fact>& more) {
     Journal journal = h.journal;
@@ -40,9 +38,9 @@ Fact spell(Hangar& h, const char* from, const char* until) {
     return h.ann.write(day(from), {h.id()}, out);
 }
 
-Projection overhaul_of(const AircraftState& state, const UsageRate& rate) {
+Projection overhaul_of(const AircraftState& state, const FlyingAhead& ahead) {
     const auto items = limits::due_items(state, day("2024-07-01"));
-    return forecast::project(items.front(), state, rate, day("2024-07-01"));
+    return forecast::project(items.front(), state, ahead, day("2024-07-01"));
 }
 
 bool not_later(const std::optional<base::Date>& left, const std::optional<base::Date>& right) {
@@ -90,17 +88,21 @@ TEST_CASE("a disputed plan never slows the forecast below any way of answering i
         facts.insert(facts.end(), {base_plan, first, second});
         const AircraftState open = state_of(h, facts);
         REQUIRE(open.questions.size() == 1);
-        const UsageRate rate = forecast::measure(open);
-        const Projection now = overhaul_of(open, rate);
+        const FlyingAhead ahead = forecast::flying_ahead(open);
+        const Projection now = overhaul_of(open, ahead);
         const std::vector<Ref> sides{{first.id, 0}, {second.id, 0}};
         for (const Ref& kept : sides) {
             std::vector<Fact> answered = facts;
             answered.push_back(h.ann.answer(h.id(), sides, {kept}));
             const AircraftState settled = state_of(h, answered);
             REQUIRE(settled.questions.empty());
-            const UsageRate after = forecast::measure(settled);
-            CHECK(rate.likely >= after.likely);
-            CHECK(rate.greatest >= after.greatest);
+            const FlyingAhead after = forecast::flying_ahead(settled);
+            for (std::int32_t days = 10; days < 4000; days += 10) {
+                REQUIRE(forecast::flown_by(ahead.likely, days) >=
+                        forecast::flown_by(after.likely, days) - 1e-6);
+                REQUIRE(forecast::flown_by(ahead.early, days) >=
+                        forecast::flown_by(after.early, days) - 1e-6);
+            }
             const Projection then = overhaul_of(settled, after);
             CHECK(not_later(now.early, then.early));
             CHECK(not_later(now.likely, then.likely));
@@ -114,15 +116,18 @@ TEST_CASE("a disputed plan says so where it gives the rate and where it gives wa
           "[merge][plan][why]") {
     Hangar h;
     // Measured: 160 h from January to June, about 32 h a month.
-    const UsageRate measured = forecast::measure(state_of(h, {}));
+    const auto year_of = [](const AircraftState& state) {
+        return forecast::flying_ahead(state).model.pattern.year_seconds;
+    };
+    const double measured = year_of(state_of(h, {}));
     const Fact slow = plan(h, "2024-06-10", 5);
     const auto disputed = [&](std::int64_t first, std::int64_t second) {
         return state_of(
             h, {slow, h.ann.correct(slow, planned(first)), h.ben.correct(slow, planned(second))});
     };
     const AircraftState below = disputed(4, 6);
-    CHECK(forecast::measure(below).likely == measured.likely);
-    CHECK(forecast::measure(below).plan_gives_way);
+    CHECK(year_of(below) == Catch::Approx(measured));
+    CHECK(forecast::flying_ahead(below).plan_gives_way);
     const auto view = views::make_aircraft_view(views::assess(below, h.today));
     CHECK(view.rate.text.word == Word::say_rate);
     const std::string said =
@@ -130,15 +135,15 @@ TEST_CASE("a disputed plan says so where it gives the rate and where it gives wa
         "or the measured rate where that is more.";
     CHECK(whys(below).find(said) != std::string::npos);
     const AircraftState above = disputed(4, 60);
-    CHECK(forecast::measure(above).likely == Catch::Approx(60 * an_hour_a_month));
-    CHECK_FALSE(forecast::measure(above).plan_gives_way);
+    CHECK(year_of(above) == Catch::Approx(60 * 12 * 3600));
+    CHECK_FALSE(forecast::flying_ahead(above).plan_gives_way);
     const auto faster = views::make_aircraft_view(views::assess(above, h.today));
     CHECK(faster.rate.text.word == Word::say_rate_stated);
     CHECK(whys(state_of(h, {slow})).find("Records disagree about the plan") == std::string::npos);
     // Without enough readings there is nothing but the plan.
     AircraftState bare = disputed(4, 6);
     bare.usage.resize(1);
-    CHECK(forecast::measure(bare).likely == Catch::Approx(6 * an_hour_a_month));
+    CHECK(year_of(bare) == Catch::Approx(6 * 12 * 3600));
 }
 
 TEST_CASE("a spell without an end has ended by the first reading that shows flying",
@@ -178,7 +183,7 @@ TEST_CASE("a spell without an end has ended by the first reading that shows flyi
         CHECK((one.flown_by ? base::print_date(*one.flown_by) : "never") == row.flown_by);
         CHECK(one.until == one.flown_by);
         CHECK(state.cautions.size() == (one.flown_by ? 1 : 0));
-        const Projection due = overhaul_of(state, forecast::measure(state));
+        const Projection due = overhaul_of(state, forecast::flying_ahead(state));
         // The calendar of the overhaul ends in 2032; only the hours can come before it.
         CHECK((due.binds == facts::Clock::hours) == one.flown_by.has_value());
     }

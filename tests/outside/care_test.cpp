@@ -96,8 +96,8 @@ TEST_CASE("points of a certified line are followed to where that line meets the 
                             support::id_of(7),
                             timeline::Standing::settled}};
             const timeline::AircraftState state = support::hand_state();
-            const auto trend =
-                forecast::wear_trend(wear, state, forecast::measure(state), support::hand_today);
+            const auto trend = forecast::wear_trend(
+                wear, state, forecast::flying_ahead(state), support::hand_today);
             REQUIRE(trend.likely.has_value());
             const std::int32_t days = base::days_between(support::hand_today, *trend.likely);
             CHECK(days == day_by_ratio(1, at(1), now, at(now), at(limit_x)) - now);

@@ -163,8 +163,8 @@ TEST_CASE("fonts are baked again when the ratio changes, and only then", "[canva
 TEST_CASE("bytes that are no font do not stop the page", "[canvas][app]") {
     NoteHost host;
     App app{host};
-    app.set_font(400, "not a font");
-    app.set_font(600, std::string(4096, '\0'));
+    CHECK_FALSE(app.set_font(400, "not a font"));
+    CHECK_FALSE(app.set_font(600, std::string(4096, '\0')));
     app.loaded();
     (void)app.frame(16);
     CHECK_FALSE(app.scene().nodes().empty());

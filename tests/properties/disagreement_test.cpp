@@ -56,13 +56,8 @@ bool promises_no_more(const ClockDue& open, const ClockDue& settled) {
            open.left_count <= settled.left_count;
 }
 
-forecast::UsageRate fixed_rate() {
-    forecast::UsageRate rate;
-    rate.basis = forecast::RateBasis::stated;
-    rate.least = 720;
-    rate.likely = 1800;
-    rate.greatest = 3600;
-    return rate;
+forecast::FlyingAhead fixed_rate(const AircraftState& state) {
+    return forecast::even_ahead(state, 720, 1800, 3600);
 }
 
 bool not_later(const std::optional<base::Date>& left, const std::optional<base::Date>& right) {
@@ -88,8 +83,8 @@ void compare(const AircraftState& open, const AircraftState& settled) {
         // that a clock needs, and then neither side promises anything.
         const bool comparable = after.all_known() && item->all_known();
         if (comparable && after.passed()) REQUIRE(item->passed());
-        const auto open_days = forecast::project(*item, open, fixed_rate(), random_today);
-        const auto days = forecast::project(after, settled, fixed_rate(), random_today);
+        const auto open_days = forecast::project(*item, open, fixed_rate(open), random_today);
+        const auto days = forecast::project(after, settled, fixed_rate(settled), random_today);
         // A clock that is not known promises nothing, and its days are no part of the others'.
         if (!open_days.known || !days.known || !item->all_known()) continue;
         const auto shown = [](const std::optional<base::Date>& one) {

@@ -26,13 +26,8 @@ constexpr std::uint64_t cases = 1000;
 constexpr base::FlightTime longest_tolerance = base::hours(420);  // 20 % of 2,100 h
 
 /// 0.2, 0.5 and 1 h a day: always the same, so that only hours and days move the dates.
-forecast::UsageRate fixed_rate() {
-    forecast::UsageRate rate;
-    rate.basis = forecast::RateBasis::stated;
-    rate.least = 720;
-    rate.likely = 1800;
-    rate.greatest = 3600;
-    return rate;
+forecast::FlyingAhead fixed_rate(const AircraftState& state) {
+    return forecast::even_ahead(state, 720, 1800, 3600);
 }
 
 bool not_later(const std::optional<Date>& left, const std::optional<Date>& right) {
@@ -94,7 +89,6 @@ TEST_CASE("total time never falls, along the life or by one more reading", "[pro
 }
 
 TEST_CASE("more hours flown never give a later date at a fixed rate", "[properties][forecast]") {
-    const forecast::UsageRate rate = fixed_rate();
     for (std::uint64_t seed = 1; seed <= cases; ++seed) {
         CAPTURE(seed);
         const RandomJournal random{seed};
@@ -106,8 +100,8 @@ TEST_CASE("more hours flown never give a later date at a fixed rate", "[properti
         const std::vector<ItemDue> items = limits::due_items(state, random_today);
         const std::vector<ItemDue> worn = limits::due_items(more, random_today);
         for (std::size_t i = 0; i < items.size(); ++i) {
-            const auto first = forecast::project(items[i], state, rate, random_today);
-            const auto second = forecast::project(worn[i], more, rate, random_today);
+            const auto first = forecast::project(items[i], state, fixed_rate(state), random_today);
+            const auto second = forecast::project(worn[i], more, fixed_rate(more), random_today);
             REQUIRE(not_later(second.early, first.early));
             REQUIRE(not_later(second.likely, first.likely));
             REQUIRE(not_later(second.late, first.late));
@@ -121,12 +115,16 @@ TEST_CASE("early, likely and late come in this order", "[properties][forecast]")
         CAPTURE(seed);
         const RandomJournal random{seed};
         const AircraftState state = timeline::replay(random.all(), random.aircraft(), random_today);
-        const forecast::UsageRate measured = forecast::measure(state);
-        REQUIRE(measured.least <= measured.likely);
-        REQUIRE(measured.likely <= measured.greatest);
+        const forecast::FlyingAhead measured = forecast::flying_ahead(state);
+        for (std::int32_t day = 0; day < 9000; day += 97) {
+            REQUIRE(forecast::flown_by(measured.late, day) <=
+                    forecast::flown_by(measured.likely, day) + 1e-6);
+            REQUIRE(forecast::flown_by(measured.likely, day) <=
+                    forecast::flown_by(measured.early, day) + 1e-6);
+        }
         for (const ItemDue& item : limits::due_items(state, random_today)) {
-            for (const forecast::UsageRate& rate : {measured, fixed_rate()}) {
-                const auto one = forecast::project(item, state, rate, random_today);
+            for (const auto& ahead : {measured, fixed_rate(state)}) {
+                const auto one = forecast::project(item, state, ahead, random_today);
                 REQUIRE(not_later(one.early, one.likely));
                 REQUIRE(not_later(one.likely, one.late));
                 seen += one.late ? 1 : 0;

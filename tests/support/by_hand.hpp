@@ -3,9 +3,11 @@
 
 #include "tests/support/pen.hpp"
 
+#include <cmath>
 #include <optional>
 #include <string>
 
+#include "engine/forecast/flying_ahead.hpp"
 #include "engine/timeline/state.hpp"
 
 namespace twoclocks::support {
@@ -21,6 +23,14 @@ inline constexpr base::Date hand_today{19'905};  // 2024-07-01
     // 30.4375 h a month of 12 in 365.25 days.
     out.plan = timeline::StatedPlan{base::FlightTime{109'575}, {}, hand_today, id_of(3)};
     return out;
+}
+
+/// What is flown by so many days ahead on the early line, the part of a second up: so much left is
+/// met that day at the earliest, and a second less by a part of a day before it.
+[[nodiscard]] inline base::FlightTime early_hours(const timeline::AircraftState& state,
+                                                  std::int32_t days) {
+    const double seconds = forecast::flown_by(forecast::flying_ahead(state).early, days);
+    return base::FlightTime{static_cast<std::int64_t>(std::ceil(seconds))};
 }
 
 /// An item whose hours end when so many seconds are flown and whose calendar ends in so many days.

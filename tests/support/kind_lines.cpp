@@ -87,6 +87,11 @@ std::vector<std::string> other_lines() {
                  R"("reference":"W 1")"),
         line("usage_planned", first(), R"(,"month":36000)"),
         line("usage_planned", first(), R"(,"month":36000,"why":"Summer")"),
+        line("usage_planned",
+             first(),
+             R"(,"month":36000,"why":"Survey","january":0,"february":3600,"march":7200,)"
+             R"("april":36000,"may":72000,"june":108000,"july":144000,"august":144000,)"
+             R"("september":72000,"october":36000,"november":3600,"december":0)"),
         line("out_of_service", first(), ""),
         line("out_of_service", first(), R"(,"until":"2027-03-15","why":"Winter")"),
         line("note", "", R"(,"text":"")"),

@@ -151,10 +151,20 @@ void RandomJournal::write_change(std::size_t device) {
     }
 }
 
+/// One plan in four names a month.
+facts::UsagePlanned RandomJournal::planned(std::int64_t tenths) {
+    facts::UsagePlanned out{base::tenths(tenths), {}};
+    if (tenths % 4 == 0) {
+        const auto month = static_cast<std::size_t>(tenths / 4 % 12);
+        out.by_month[month] = base::tenths(2 * tenths);
+    }
+    return out;
+}
+
 Fields RandomJournal::new_fields(Date on) {
     switch (random_.between(0, mix_.strangers ? 4 : 2)) {
         case 0:
-            return facts::UsagePlanned{base::tenths(random_.between(0, 400)), {}};
+            return planned(random_.between(0, 400));
         case 1: {
             const auto days = static_cast<std::int32_t>(random_.between(1, 200));
             facts::OutOfService spell;
@@ -189,7 +199,7 @@ Body RandomJournal::varied(const Body& body) {
     } else if (auto* spell = std::get_if<facts::OutOfService>(&out.fields)) {
         spell->until = base::add_days(out.on, static_cast<std::int32_t>(random_.between(1, 300)));
     } else if (auto* plan = std::get_if<facts::UsagePlanned>(&out.fields)) {
-        plan->month = base::tenths(random_.between(0, 400));
+        *plan = planned(random_.between(0, 400));
     }
     return out;
 }

@@ -46,6 +46,7 @@ class RandomJournal {
     void step();
     void write_new(std::size_t device);
     void write_change(std::size_t device);
+    [[nodiscard]] static facts::UsagePlanned planned(std::int64_t tenths);
     [[nodiscard]] facts::Fields new_fields(base::Date on);
     [[nodiscard]] facts::Body varied(const facts::Body& body);
     [[nodiscard]] facts::Reading reading(base::Date on, base::Id meter);

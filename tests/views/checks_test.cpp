@@ -101,9 +101,22 @@ TEST_CASE("what falls due by a day or within hours, a row either side", "[views]
         Names found;
     };
 
-    for (const Row& row : {Row{9, {}, {}},
-                           Row{10, {}, {"D"}},
-                           Row{19, {}, {"D"}},
+    // By a day: by the early line, ten hours of D and twenty of B.
+    const auto early_day = [](std::int64_t hours) {
+        const auto ahead = forecast::flying_ahead(hand_state());
+        const auto out =
+            forecast::day_when(ahead.early, 0, static_cast<double>(base::hours(hours).seconds));
+        REQUIRE(out);
+        return *out;
+    };
+    const std::int32_t d = early_day(10);
+    const std::int32_t b = early_day(20);
+    CHECK(d < b);
+    CHECK(b < 20);
+    for (const Row& row : {Row{d - 1, {}, {}},
+                           Row{d, {}, {"D"}},
+                           Row{b - 1, {}, {"D"}},
+                           Row{b, {}, {"D", "B"}},
                            Row{300, {}, {"D", "B", "A", "C"}},
                            Row{299, {}, {"D", "B", "A"}},
                            Row{{}, 9, {}},

@@ -45,12 +45,17 @@ TEST_CASE("the overhaul's first edge is said with its day", "[views][sentence]")
     add_item(by_hours, ItemRole::overhaul, base::hours(400), 900);
     CHECK(said(by_hours).card == "Hours stop it, about Aug 2025");
     CHECK(said(by_hours).answer == "Hours stop it first, about 5 Aug 2025.");
-    CHECK(said(by_hours).range == "No range: only one rate is known.");
+    CHECK(said(by_hours).range ==
+          "Between Mar 2025 and Mar 2026 in eight of ten ways it may be flown.");
     AircraftState by_calendar = hand_state();
     add_item(by_calendar, ItemRole::overhaul, base::hours(400), 300);
     CHECK(said(by_calendar).card == "Calendar stops it, 27 Apr 2025");
     CHECK(said(by_calendar).answer == "The calendar stops it first, on 27 Apr 2025.");
-    CHECK(said(by_calendar).range == "No range: the calendar day is fixed.");
+    CHECK(said(by_calendar).range ==
+          "Between Mar 2025 and Apr 2025 in eight of ten ways it may be flown.");
+    AircraftState soon = hand_state();
+    add_item(soon, ItemRole::overhaul, base::hours(400), 40);
+    CHECK(said(soon).range == "No range: the calendar day is fixed.");
 }
 
 TEST_CASE("the fan is said by its months, and open when the hours never end", "[views][sentence]") {
@@ -58,11 +63,11 @@ TEST_CASE("the fan is said by its months, and open when the hours never end", "[
     add_item(flown, ItemRole::overhaul, base::hours(400), 3000);
     flown.usage.insert(flown.usage.begin(),
                        {base::add_days(hand_today, -30), base::hours(985), {}});
-    CHECK(said(flown).range == "Between Aug 2025 and Sep 2026 at its greatest and least rate.");
+    CHECK(said(flown).range ==
+          "Between Mar 2025 and Sep 2026 in eight of ten ways it may be flown.");
     AircraftState still = stood_still();
     add_item(still, ItemRole::overhaul, base::hours(400), {});
-    CHECK(said(still).range ==
-          "Not before Aug 2025 at its greatest rate; at its least, the hours never end.");
+    CHECK(said(still).range == "Hardly before Mar 2025; flown little enough, the hours never end.");
     still.plan->month = {0};
     CHECK(said(still).card == "Not flown: hours stand still");
 }

@@ -66,16 +66,17 @@ constexpr FlightTime second{1};
 }  // namespace
 
 TEST_CASE("an item's state, on both sides of every boundary", "[views][state]") {
+    const FlightTime due_ends = support::early_hours(stood_still(), 31);
+    const FlightTime lead_begins = support::early_hours(stood_still(), 183);
     constexpr auto inspection = ItemRole::inspection;
     constexpr auto programme = LimitClass::programme;
     constexpr auto recommended = LimitClass::recommended;
     for (const Row& row : {
-             // At one hour a day so many hours are so many days; a part of a day is the day before.
              Row{"flown past by a second", inspection, programme, FlightTime{-1}, {}, "over"},
              Row{"flown to the limit", inspection, programme, FlightTime{0}, {}, "due"},
              Row{"a second before it", inspection, programme, second, {}, "due"},
-             Row{"the last due day by hours", inspection, programme, hours(31) - second, {}, "due"},
-             Row{"31 days by hours", inspection, programme, hours(31), {}, "nothing due"},
+             Row{"the last due day by hours", inspection, programme, due_ends - second, {}, "due"},
+             Row{"31 days by hours", inspection, programme, due_ends, {}, "nothing due"},
              Row{"its last day", inspection, programme, {}, 0, "due"},
              Row{"30 days", inspection, programme, {}, 30, "due"},
              Row{"31 days", inspection, programme, {}, 31, "nothing due"},
@@ -92,13 +93,13 @@ TEST_CASE("an item's state, on both sides of every boundary", "[views][state]") 
              Row{"overhaul, lead time by hours",
                  ItemRole::overhaul,
                  programme,
-                 hours(183) - second,
+                 lead_begins - second,
                  {},
                  "act"},
              Row{"overhaul, not yet by hours",
                  ItemRole::overhaul,
                  programme,
-                 hours(183),
+                 lead_begins,
                  {},
                  "nothing due"},
              Row{"overhaul, 31 days", ItemRole::overhaul, programme, {}, 31, "act"},

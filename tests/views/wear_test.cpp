@@ -233,9 +233,10 @@ TEST_CASE("the why of wear lists every measurement, the limit, its source and th
                 "1 May 2024: 2.5 mm, total time not given.",
                 "1 Jun 2024: 3 mm at 1,160.0 h total.",
                 "The last measurement counts: 3 mm.",
-                "From 2.5 mm to 3 mm in 31 days. At this pace the limit comes after 62 days more.",
+                "From 2 mm to 3 mm in 60.0 h of flying. At this pace the limit comes after 60.0 h "
+                "more.",
                 "The steeper of the last two measurements and of all from first to last is taken.",
-                "At the likely rate of flying that is about 2 Aug 2024.",
+                "At the likely rate of flying that is about 28 Jul 2024.",
                 "A trend, not a limit. It extends no interval; the earlier day is shown.",
                 "A planning aid. Limits come from the approved maintenance data; a licensed person "
                 "decides."});

@@ -159,9 +159,10 @@ TEST_CASE("total time and rate name the meter, the readings and the plan", "[vie
           "Total = meter + offset: Collective meter read 0.0 h when the total was 1,000.0 h.");
     CHECK(fact_of(view.rate.why, Word::why_rate_plan) == plan.id);
     CHECK(base::say(view.rate.text, {}) == "240.0 h a year, as planned");
-    CHECK(said(view.rate.why, Word::why_rate_windows) ==
-          "3 trailing windows of 76 days, from 1 Jan 2024 to 1 Jun 2024.");
-    CHECK(line_of(view.rate.why, Word::why_rate_is_past) != nullptr);
+    CHECK(said(view.rate.why, Word::why_level_days) ==
+          "160.0 h were flown on 152 days in service.");
+    CHECK(said(view.rate.why, Word::why_level_per_year) == "That is 384.5 h in 365.25 days.");
+    CHECK(line_of(view.rate.why, Word::why_season_none) != nullptr);
 }
 
 TEST_CASE("break-even is shown with what it was made of", "[views][why]") {

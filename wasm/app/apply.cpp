@@ -2,6 +2,7 @@
 #include "wasm/app/form_kinds.hpp"
 #include "wasm/app/form_parts.hpp"
 #include "wasm/app/inside.hpp"
+#include "wasm/app/sure.hpp"
 #include "wasm/app/undo.hpp"
 
 #include "engine/base/message_args.hpp"
@@ -62,6 +63,12 @@ struct Apply {
         if (aircraft == nullptr) return;
         in.return_asked = make_return_day(*aircraft);
         in.open({Place::Kind::on_return, intent.aircraft});
+    }
+
+    /// What the page "How sure" asks for.
+    template <class Trial>
+    auto operator()(const Trial& trial) const -> decltype(try_out(std::declval<Inside&>(), trial)) {
+        try_out(in, trial);
     }
 
     void operator()(const intent::OpenChecks& intent) const {

@@ -109,18 +109,36 @@ void make_usage_plan(Form& form, const FormContext&) {
     form.fields.push_back(
         make_field("month", Word::field_plan_month, FieldKind::hours, {}, Need::needed));
     form.fields.push_back(make_field("why", Word::field_why, FieldKind::text, {}, Need::optional));
+    for (std::size_t month = 0; month < facts::month_keys.size(); ++month) {
+        FieldView field = make_field(std::string{facts::month_keys[month]},
+                                     base::month_word(month),
+                                     FieldKind::hours,
+                                     {},
+                                     Need::optional);
+        field.more = true;
+        form.fields.push_back(std::move(field));
+    }
 }
 
 Facts take_usage_plan(Form& form, const FormContext& context, Signer& signer) {
     FieldReader reader{form};
-    constexpr std::int64_t most_month_hours = 744;
-    const auto month = reader.hours("month");
-    const std::string why = reader.text("why");
-    if (month && *month > base::hours(most_month_hours)) {
-        reader.complain("month", Trouble::form_month_absurd, {base::whole_arg(most_month_hours)});
-    }
+    const auto hours_of = [&](std::string_view id) {
+        constexpr std::int64_t most_month_hours = 744;
+        const auto hours = reader.hours(id);
+        if (hours && *hours > base::hours(most_month_hours)) {
+            reader.complain(
+                std::string{id}, Trouble::form_month_absurd, {base::whole_arg(most_month_hours)});
+        }
+        return hours;
+    };
+    facts::UsagePlanned plan;
+    const auto month = hours_of("month");
+    plan.why = reader.text("why");
+    for (std::size_t place = 0; place < facts::month_keys.size(); ++place)
+        plan.by_month[place] = hours_of(facts::month_keys[place]);
     if (!reader.sound()) return {};
-    facts::Body body{context.today, {form.aircraft}, facts::UsagePlanned{*month, why}, {}};
+    plan.month = *month;
+    facts::Body body{context.today, {form.aircraft}, std::move(plan), {}};
     return {signer.sign(signer.new_id(), std::move(body), context.journal)};
 }
 

@@ -36,6 +36,7 @@ struct Place {
         checks,
         status,
         on_return,
+        sure,
         parts,
         part
     };
@@ -112,6 +113,7 @@ struct AppState::Inside {
     Form checks{make_checks_form()};  // what was asked of the list of checks
     Form parts_asked;                 // and of the list of parts
     Form return_asked;                // and the day of a return to service
+    Form tried;                       // and the hours a month that are tried
     Entry entry;
     std::optional<Import> import;
     Sheet sheet;
@@ -134,13 +136,14 @@ struct AppState::Inside {
     [[nodiscard]] Form& typed() {
         if (here().kind == Place::Kind::parts) return parts_asked;
         if (here().kind == Place::Kind::on_return) return return_asked;
+        if (here().kind == Place::Kind::sure) return tried;
         return here().kind == Place::Kind::checks ? checks : form;
     }
 
     /// A list that is searched, not a form that is filled in.
     [[nodiscard]] bool asks() {
         return here().kind == Place::Kind::checks || here().kind == Place::Kind::parts ||
-               here().kind == Place::Kind::on_return;
+               here().kind == Place::Kind::on_return || here().kind == Place::Kind::sure;
     }
 
     void open(Place place);

@@ -131,6 +131,9 @@ Word label_of(std::string_view key) {
                               Row{"drive", Word::field_drive},
                               Row{"role", Word::field_role},
                               Row{"anchor", Word::field_counts_from}};
+    for (std::size_t month = 0; month < facts::month_keys.size(); ++month) {
+        if (facts::month_keys[month] == key) return base::month_word(month);
+    }
     for (const Row* row : {row_of(rare_rows, key),
                            row_of(part_rows, key),
                            row_of(care_rows, key),

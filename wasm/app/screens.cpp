@@ -1,6 +1,7 @@
 // From where the person is to what the page shows.
 #include "wasm/app/inside.hpp"
 #include "wasm/app/specimen.hpp"
+#include "wasm/app/sure.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -10,6 +11,7 @@
 #include "engine/facts/journal.hpp"
 #include "engine/views/return_view.hpp"
 #include "engine/views/status_view.hpp"
+#include "engine/views/sure_view.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -77,6 +79,7 @@ using Inside = AppState::Inside;
         case Place::Kind::checks:
         case Place::Kind::status:
         case Place::Kind::on_return:
+        case Place::Kind::sure:
         case Place::Kind::parts:
             return Beside{fleet_page(in), here.subject};
         case Place::Kind::part: {
@@ -117,7 +120,7 @@ using Inside = AppState::Inside;
     const views::Assessed* aircraft = in.assessed(here.subject);
     const bool about_one = here.kind == Place::Kind::aircraft || here.kind == Place::Kind::pad ||
                            here.kind == Place::Kind::checks || here.kind == Place::Kind::status ||
-                           here.kind == Place::Kind::on_return;
+                           here.kind == Place::Kind::on_return || here.kind == Place::Kind::sure;
     if (about_one && aircraft == nullptr) return fleet_page(in);
     switch (here.kind) {
         case Place::Kind::fleet:
@@ -141,6 +144,8 @@ using Inside = AppState::Inside;
             return views::make_status_view(in.ledger.visible(), *aircraft);
         case Place::Kind::on_return:
             return return_page(in.return_asked, *aircraft);
+        case Place::Kind::sure:
+            return sure_page(in.tried, *aircraft);
         case Place::Kind::parts:
             return parts_page(in.parts_asked, here.subject, in.context_of(here.subject));
         case Place::Kind::part:
@@ -161,6 +166,7 @@ using Inside = AppState::Inside;
         case Place::Kind::checks:
         case Place::Kind::status:
         case Place::Kind::on_return:
+        case Place::Kind::sure:
         case Place::Kind::parts:
         case Place::Kind::part:
             return Tab::fleet;
@@ -201,10 +207,11 @@ void AppState::Inside::make_screen() {
     screen = {};
     if (two_panes) screen.beside = beside_of(*this);
     const Place::Kind kind = here().kind;
-    const bool chosen =
-        kind == Place::Kind::aircraft || kind == Place::Kind::pad || kind == Place::Kind::checks ||
-        kind == Place::Kind::status || kind == Place::Kind::form || kind == Place::Kind::parts ||
-        kind == Place::Kind::part || kind == Place::Kind::on_return || !screen.beside;
+    const bool chosen = kind == Place::Kind::aircraft || kind == Place::Kind::pad ||
+                        kind == Place::Kind::checks || kind == Place::Kind::status ||
+                        kind == Place::Kind::form || kind == Place::Kind::parts ||
+                        kind == Place::Kind::part || kind == Place::Kind::on_return ||
+                        kind == Place::Kind::sure || !screen.beside;
     screen.page = chosen ? page_of(*this) : page_beside(*this, *screen.beside);
     screen.tab = caution_accepted ? tab_of(*this) : Tab::none;
     screen.can_go_back = places.size() > 1;
@@ -229,6 +236,8 @@ void AppState::Inside::make_screen() {
         screen.whys = views::whys_of(*status);
     if (const auto* back = std::get_if<ReturnPage>(&screen.page))
         screen.whys = views::whys_of(back->view);
+    if (const auto* sure = std::get_if<SurePage>(&screen.page))
+        screen.whys = views::whys_of(sure->view);
     if (!std::holds_alternative<RecordSheet>(screen.page)) screen.sheet = sheet;
     screen.theme = theme;
     screen.single_keys = single_keys;

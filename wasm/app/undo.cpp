@@ -58,6 +58,11 @@ std::vector<Fact> take_back(const std::vector<base::Id>& saved,
         if (same.empty()) continue;
         const Fact& fact = *same.front();
         Body body{today, fact.body.about, taking_back(journal, fact), {}};
+        // Nothing stands in for an answer: it is given once more.
+        const auto* correction = std::get_if<Correction>(&body.fields);
+        if (correction != nullptr &&
+            std::holds_alternative<facts::Answer>(correction->instead->fields))
+            body = Body{*correction->instead};
         out.push_back(signer.sign(signer.new_id(), std::move(body), journal));
     }
     return out;

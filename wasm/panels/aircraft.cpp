@@ -179,6 +179,9 @@ class AircraftPage {
         if (line_link(ui_, "why-range", Type::body, Tone::soft, said(ui_, view_.range))) {
             open_why(why_range);
         }
+        ui_.gap(target::apart);
+        const ButtonSpec sure{"sure", ui_.say(Word::button_sure), true, view_.registration};
+        if (quiet_button(ui_, sure)) answer_ = intent::OpenSure{view_.id};
     }
 
     void rates() {

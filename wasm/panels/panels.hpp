@@ -31,6 +31,7 @@ struct ListPane {
 [[nodiscard]] Answer files_panel(Ui& ui, const Rect& area, const FilesPage& view);
 [[nodiscard]] Answer form_panel(Ui& ui, const Rect& area, const FormPage& view);
 [[nodiscard]] Answer status_panel(Ui& ui, const Rect& area, const views::StatusView& view);
+[[nodiscard]] Answer sure_panel(Ui& ui, const Rect& area, const SurePage& page);
 [[nodiscard]] Answer return_panel(Ui& ui, const Rect& area, const ReturnPage& page);
 [[nodiscard]] Answer checks_panel(Ui& ui, const Rect& area, const ChecksPage& page);
 [[nodiscard]] Answer parts_panel(Ui& ui, const Rect& area, const PartsPage& page);

@@ -200,8 +200,8 @@ EMSCRIPTEN_KEEPALIVE bool tc_frame(double time_ms) {
 }
 
 // clang-format off
-EMSCRIPTEN_KEEPALIVE void tc_font(int weight, char* bytes, Length length) {
-    app().set_font(weight, Given{bytes, length}.text());
+EMSCRIPTEN_KEEPALIVE int tc_font(int weight, char* bytes, Length length) {
+    return app().set_font(weight, Given{bytes, length}.text());
 }
 EMSCRIPTEN_KEEPALIVE void tc_region(
     char* decimal, Length decimal_length, char* group, Length group_length, int date_order) {

@@ -20,6 +20,7 @@ void labels(Ui& ui, const views::ChartView& chart, const Rect& plot, float each)
     float taken = plot.left - space::small;
     for (std::uint32_t i = 0; i < chart.bars.size(); ++i) {
         const std::string label = ui.say(chart.bars[i].label);
+        if (label.empty()) continue;
         const float width = pen.width(Type::small, label);
         const float middle = plot.left + each * (static_cast<float>(i) + page::half);
         const float left = middle - width / 2;

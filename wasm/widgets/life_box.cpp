@@ -34,12 +34,24 @@ constexpr float mark_height = 190;
 constexpr float closest_px = 0.8F;  // points nearer than this are one
 
 void fan(Pen& pen, const LifeBoxView& view, const BoxPlot& plot) {
-    std::vector<Point> area{plot.at(view.line.back()), plot.at(view.early)};
-    const bool over_corner = view.early.up_permille >= 1000 && view.late.across_permille >= 1000 &&
-                             view.late.up_permille < 1000;
-    if (over_corner) area.push_back(plot.corner());
-    area.push_back(plot.at(view.late));
-    pen.area(area, view.meets == Edge::calendar ? Tone::calendar_fan : Tone::hours_fan);
+    std::vector<Point> early;
+    std::vector<Point> late;
+    for (const views::BoxSpread& one : view.fan) {
+        early.push_back(plot.at({one.across_permille, one.early_permille}));
+        late.push_back(plot.at({one.across_permille, one.late_permille}));
+    }
+    pen.band(early, late, view.meets == Edge::calendar ? Tone::calendar_fan : Tone::hours_fan);
+}
+
+/// From today to where the line expected meets an edge.
+[[nodiscard]] std::vector<Point> likely_line(const LifeBoxView& view, const BoxPlot& plot) {
+    std::vector<Point> out;
+    for (const views::BoxSpread& one : view.fan) {
+        if (one.across_permille < view.likely.across_permille)
+            out.push_back(plot.at({one.across_permille, one.likely_permille}));
+    }
+    out.push_back(plot.at(view.likely));
+    return out;
 }
 
 void edges(Pen& pen, const BoxPlot& plot, const Weights& weights) {
@@ -69,7 +81,7 @@ void life(Pen& pen, const LifeBoxView& view, const BoxPlot& plot, const Weights&
         pen.dashes(today, plot.corner(), Tone::soft, weights.even, weights.even_dash);
     }
     if (view.fan_known && inside) {
-        pen.dashes(today, plot.at(view.likely), Tone::ink, weights.likely, weights.likely_dash);
+        pen.dashes(likely_line(view, plot), Tone::ink, weights.likely, weights.likely_dash);
     }
     pen.path(points, Tone::ink, weights.life);
 }
@@ -81,6 +93,13 @@ void ends(Pen& pen, const LifeBoxView& view, const BoxPlot& plot, const Weights&
     const Point meets = plot.at(view.likely);
     pen.disc(meets, weights.ring + weights.ring_width / 2, Tone::paper);
     pen.ring(meets, weights.ring, fill_of(view.meets), weights.ring_width);
+}
+
+/// What a finger takes hold of: a wider ring, and a dot to either side along the edge it lies on.
+void grip(Pen& pen, Point middle) {
+    constexpr float radius = 17;
+    pen.disc(middle, radius, Tone::paper);
+    pen.ring(middle, radius, Tone::ink, shape::outline);
 }
 
 void ticks(Pen& pen, const LifeBoxView& view, const BoxPlot& plot) {
@@ -133,6 +152,12 @@ void small_life_box(Pen& pen, const LifeBoxView& view, const Rect& box) {
 }
 
 void large_life_box(Ui& ui, const LifeBoxView& view) {
+    (void)life_box_with_handle(ui, view, {});
+}
+
+std::optional<views::BoxPoint> life_box_with_handle(Ui& ui,
+                                                    const LifeBoxView& view,
+                                                    const std::string& handle) {
     const float height = std::clamp(ui.width() * 0.74F, 190.0F, 440.0F);
     Node node;
     node.role = Role::image;
@@ -142,7 +167,7 @@ void large_life_box(Ui& ui, const LifeBoxView& view) {
         node.name = ui.say(view.missing);
         node.box = box;
         ui.node(std::move(node));
-        return;
+        return std::nullopt;
     }
     const float top = ui.y() + box_words_above;
     const BoxPlot plot{{ui.left() + 2, top, ui.column().right() - 4, top + height}};
@@ -152,11 +177,25 @@ void large_life_box(Ui& ui, const LifeBoxView& view) {
         draw_plot(ui.pen(), view, plot, large_weights);
         ticks(ui.pen(), view, plot);
         words.draw();
+        if (!handle.empty() && view.fan_known) grip(ui.pen(), plot.at(view.likely));
         ends(ui.pen(), view, plot, large_weights);
     }
     node.name = ui.say(view.spoken);
     node.box = box;
     ui.node(std::move(node));
+    if (handle.empty() || !view.fan_known) return std::nullopt;
+    const Point meets = plot.at(view.likely);
+    const float half = target::least / 2;
+    const Rect hold{meets.x - half, meets.y - half, meets.x + half, meets.y + half};
+    Node end;
+    end.role = Role::image;
+    end.id = handle;
+    end.name = ui.say(base::Word::sure_handle);
+    end.box = hold;
+    ui.node(std::move(end));
+    const auto point = ui.dragged(handle, hold);
+    if (!point) return std::nullopt;
+    return plot.under(*point);
 }
 
 void two_clocks_mark(Ui& ui) {
@@ -168,6 +207,10 @@ void two_clocks_mark(Ui& ui) {
     idea.early = {560, 1000};
     idea.likely = {690, 1000};
     idea.late = {840, 1000};
+    idea.fan = {{400, 565, 565, 565},
+                {560, 1000, 806, 723},
+                {690, 1000, 1000, 852},
+                {840, 1000, 1000, 1000}};
     Pen& pen = ui.pen();
     const Rect box = ui.take(mark_height + pen.line(Type::body_strong));
     const float top = box.top + pen.line(Type::body_strong) + space::small;

@@ -17,6 +17,11 @@ void small_life_box(Pen& pen, const views::LifeBoxView& view, const Rect& box);
 /// The large box with its words; takes what height it needs from the column.
 void large_life_box(Ui& ui, const views::LifeBoxView& view);
 
+/// The same, with a handle where the line expected meets its edge: the point it is dragged to.
+[[nodiscard]] std::optional<views::BoxPoint> life_box_with_handle(Ui& ui,
+                                                                  const views::LifeBoxView& view,
+                                                                  const std::string& handle);
+
 /// The picture of the idea, for the first start: not of any aircraft.
 void two_clocks_mark(Ui& ui);
 

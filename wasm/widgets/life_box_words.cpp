@@ -93,7 +93,13 @@ void BoxWords::lines() {
     const Point today = plot_.at(view_.line.back());
     placer_.add_box({today.x - 8, today.y - 8, today.x + 8, today.y + 8});
     placer_.add_line(today, plot_.corner());
-    if (view_.fan_known) placer_.add_line(today, plot_.at(view_.likely));
+    for (std::size_t i = 1; view_.fan_known && i < view_.fan.size(); ++i) {
+        const auto at = [&](const views::BoxSpread& one) {
+            return plot_.at({one.across_permille, one.likely_permille});
+        };
+        if (view_.fan[i - 1].across_permille < view_.likely.across_permille)
+            placer_.add_line(at(view_.fan[i - 1]), at(view_.fan[i]));
+    }
     const Rect& in = plot_.inner;
     for (const BoxMark& mark : view_.marks) {
         const auto at = static_cast<float>(mark.at_permille);

@@ -29,6 +29,14 @@ struct BoxPlot {
         return at(static_cast<float>(point.across_permille), static_cast<float>(point.up_permille));
     }
 
+    /// The point of the box under a point of the page, within the box.
+    [[nodiscard]] views::BoxPoint under(Point point) const {
+        const float across = (point.x - inner.left) / inner.width();
+        const float up = (inner.bottom - point.y) / inner.height();
+        return {static_cast<std::int32_t>(std::clamp(across, 0.0F, 1.0F) * 1000),
+                static_cast<std::int32_t>(std::clamp(up, 0.0F, 1.0F) * 1000)};
+    }
+
     [[nodiscard]] Point corner() const { return {inner.right, inner.top}; }
 };
 

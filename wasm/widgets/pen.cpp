@@ -118,19 +118,41 @@ void Pen::path(const std::vector<Point>& points, Tone tone, float width) {
 }
 
 void Pen::dashes(Point from, Point to, Tone tone, float width, Dash dash) {
-    const float length = std::hypot(to.x - from.x, to.y - from.y);
-    if (muted_ || length < 0.5F) return;
-    const Point step{(to.x - from.x) / length, (to.y - from.y) / length};
+    dashes({from, to}, tone, width, dash);
+}
+
+void Pen::dashes(const std::vector<Point>& points, Tone tone, float width, Dash dash) {
+    if (muted_) return;
     const float period = dash.on_px + dash.off_px;
-    const auto count = static_cast<std::int32_t>(std::ceil(length / period));
-    for (std::int32_t i = 0; i < count; ++i) {
-        const float start = period * static_cast<float>(i);
-        const float end = std::min(length, start + dash.on_px);
-        line({from.x + step.x * start, from.y + step.y * start},
-             {from.x + step.x * end, from.y + step.y * end},
-             tone,
-             width);
+    float gone = 0;  // of the period, where a piece begins
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const Point from = points[i - 1];
+        const float length = std::hypot(points[i].x - from.x, points[i].y - from.y);
+        if (length <= 0) continue;
+        const Point step{(points[i].x - from.x) / length, (points[i].y - from.y) / length};
+        for (float start = -gone; start < length; start += period) {
+            const float begin = std::max(0.0F, start);
+            const float end = std::min(length, start + dash.on_px);
+            if (end <= begin) continue;
+            line({from.x + step.x * begin, from.y + step.y * begin},
+                 {from.x + step.x * end, from.y + step.y * end},
+                 tone,
+                 width);
+        }
+        gone = std::fmod(gone + length, period);
     }
+}
+
+void Pen::band(const std::vector<Point>& upper, const std::vector<Point>& lower, Tone tone) {
+    if (muted_) return;
+    // Smoothed, the pieces would show where they meet.
+    const ImDrawListFlags flags = list_->Flags;
+    list_->Flags = flags & ~ImDrawListFlags_AntiAliasedFill;
+    for (std::size_t i = 1; i < std::min(upper.size(), lower.size()); ++i) {
+        list_->AddQuadFilled(
+            vec(upper[i - 1]), vec(upper[i]), vec(lower[i]), vec(lower[i - 1]), paint(tone));
+    }
+    list_->Flags = flags;
 }
 
 void Pen::area(const std::vector<Point>& points, Tone tone) {

@@ -50,6 +50,10 @@ class Pen {
     void line(Point from, Point to, Tone tone, float width);
     void path(const std::vector<Point>& points, Tone tone, float width);
     void dashes(Point from, Point to, Tone tone, float width, Dash dash);
+    /// Along a line of pieces, without beginning anew on each.
+    void dashes(const std::vector<Point>& points, Tone tone, float width, Dash dash);
+    /// Between two lines of as many points.
+    void band(const std::vector<Point>& upper, const std::vector<Point>& lower, Tone tone);
     void area(const std::vector<Point>& points, Tone tone);  // convex
     void disc(Point middle, float radius, Tone tone);
     void ring(Point middle, float radius, Tone tone, float width);

@@ -123,6 +123,16 @@ void Ui::set_layer(std::int32_t layer) {
     scene_->set_layer(layer);
 }
 
+std::optional<Point> Ui::dragged(const std::string& key, const Rect& box) {
+    const Rect visible = cut(box, clip());
+    if (visible.right > visible.left && visible.bottom > visible.top)
+        memory_->drag_areas.push_back({key, visible});
+    Drag& drag = memory_->drag;
+    if (drag.key != key || !drag.moved) return std::nullopt;
+    drag.moved = false;
+    return drag.at;
+}
+
 void Ui::scroll(const std::string& key, const Rect& box, base::FunctionRef<void()> draw) {
     const float offset = memory_->offsets[key];
     push_clip(box);

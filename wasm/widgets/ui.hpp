@@ -43,11 +43,27 @@ struct ListMeasure {
     std::vector<float> tops;  // one more than rows: the last is the height of all
 };
 
+/// What a finger can take hold of and move about, instead of scrolling.
+struct DragArea {
+    std::string key;
+    Rect box;
+};
+
+/// What is held, and where it was moved to.
+struct Drag {
+    std::string key;  // empty: nothing is held
+    int pointer{0};
+    Point at;
+    bool moved{false};  // since the page last looked
+};
+
 /// What stays from frame to frame.
 struct Memory {
     std::map<std::string, float> offsets;
     std::map<std::string, ListMeasure> lists;
     std::vector<ScrollRegion> regions;
+    std::vector<DragArea> drag_areas;
+    Drag drag;
     std::map<std::string, FieldRequest> boxes;  // the fields of this frame
     std::string pressed;                        // node under a finger
     std::string editing;                        // field with a real input over it
@@ -137,6 +153,9 @@ class Ui {
 
     void push_clip(const Rect& box);
     void pop_clip();
+
+    /// Something that can be dragged: the point it was moved to since the last frame.
+    [[nodiscard]] std::optional<Point> dragged(const std::string& key, const Rect& box);
 
     /// A region that scrolls: `draw` fills the column from its top.
     void scroll(const std::string& key, const Rect& box, base::FunctionRef<void()> draw);
