@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { open } from './driver.mjs';
-import { openAircraft, openSure } from './page_taps.mjs';
+import { openSure } from './page_taps.mjs';
 import { now } from './pages.mjs';
 
 test('a rate is tried, moves every date, is set aside, and is kept as the plan', async () => {
@@ -34,8 +34,9 @@ test('a rate is tried, moves every date, is set aside, and is kept as the plan',
   await page.tap('button', 'Keep as the plan');
   await page.fill(/^Why/, 'A longer season');
   await page.tap('button', 'Save');
+  // Back on the page it was tried on, and then on the aircraft's.
+  await page.sees('heading', 'How sure, ISLE-1');
   await page.back();
-  await openAircraft('ISLE-1')(page);
   // 84 h a year are 7 a month; one more is 8, and 96 a year.
   await page.sees('link', /^Flown: 96\.0 h a year, as planned/);
   assert.deepEqual(page.faults, []);

@@ -3,8 +3,8 @@
 #include "tests/support/pen.hpp"
 #include "tests/support/random.hpp"
 
-#include <bit>
 #include <cmath>
+#include <cstring>
 #include <iostream>
 #include <numbers>
 #include <string>
@@ -67,14 +67,20 @@ base::Date first_of(std::int32_t month) {
 
 constexpr std::int32_t january_2015 = 45 * 12;
 
+std::string bits_of(double number) {
+    std::uint64_t bits = 0;
+    static_assert(sizeof bits == sizeof number);
+    std::memcpy(&bits, &number, sizeof bits);
+    return std::to_string(bits);
+}
+
 /// The bits of a line, so that two builds can be told apart by one of them.
 std::string bits_of(const HoursCurve& curve) {
     std::string out;
     for (const HoursCurve::Point& point : curve.points) {
-        const auto bits = std::bit_cast<std::uint64_t>(point.seconds);
-        out += std::to_string(point.day) + ' ' + std::to_string(bits) + ' ';
+        out += std::to_string(point.day) + ' ' + bits_of(point.seconds) + ' ';
     }
-    return out + std::to_string(std::bit_cast<std::uint64_t>(curve.tail));
+    return out + bits_of(curve.tail);
 }
 
 }  // namespace
