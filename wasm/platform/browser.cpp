@@ -143,16 +143,18 @@ bool make_context(Page& made) {
     return ImGui_ImplOpenGL3_Init("#version 300 es");
 }
 
-/// Puts the new atlas on the GPU and points what is already laid out at it.
-void renew_font_texture(const ImDrawData& drawn) {
-    const ImTextureID old = ImGui::GetIO().Fonts->TexID;
-    ImGui_ImplOpenGL3_DestroyFontsTexture();
-    ImGui_ImplOpenGL3_CreateFontsTexture();
-    const ImTextureID fresh = ImGui::GetIO().Fonts->TexID;
+/// Makes what is drawn with, once the typeface is baked: before that there is no atlas to put on the
+/// GPU. What is already laid out is pointed at the one texture there is.
+void prepare(const ImDrawData& drawn, bool font_changed) {
+    ImGui_ImplOpenGL3_NewFrame();
+    if (font_changed) {
+        ImGui_ImplOpenGL3_DestroyFontsTexture();
+        ImGui_ImplOpenGL3_CreateFontsTexture();
+    }
+    const ImTextureID texture = ImGui::GetIO().Fonts->TexID;
     for (ImDrawList* const list : drawn.CmdLists) {
-        for (ImDrawCmd& command : list->CmdBuffer) {
-            if (command.TextureId == old) command.TextureId = fresh;
-        }
+        for (ImDrawCmd& command : list->CmdBuffer)
+            command.TextureId = texture;
     }
 }
 
@@ -190,11 +192,10 @@ EMSCRIPTEN_KEEPALIVE void tc_context_restored() {
 
 /// One frame; true when another is wanted.
 EMSCRIPTEN_KEEPALIVE bool tc_frame(double time_ms) {
-    ImGui_ImplOpenGL3_NewFrame();
     const bool more = app().frame(time_ms);
     ImDrawData* const drawn = ImGui::GetDrawData();
     if (drawn == nullptr) return more;
-    if (app().take_font_change()) renew_font_texture(*drawn);
+    prepare(*drawn, app().take_font_change());
     paint(*drawn);
     return more;
 }
