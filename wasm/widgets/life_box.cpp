@@ -189,7 +189,6 @@ std::optional<views::BoxPoint> life_box_with_handle(Ui& ui,
     const Rect hold{meets.x - half, meets.y - half, meets.x + half, meets.y + half};
     Node end;
     end.role = Role::image;
-    end.id = handle;
     end.name = ui.say(base::Word::sure_handle);
     end.box = hold;
     ui.node(std::move(end));
