@@ -143,8 +143,7 @@ bool make_context(Page& made) {
     return ImGui_ImplOpenGL3_Init("#version 300 es");
 }
 
-/// Makes what is drawn with, once the typeface is baked: before that there is no atlas to put on the
-/// GPU. What is already laid out is pointed at the one texture there is.
+/// Puts the atlas on the GPU, once the typeface is baked; what is laid out is pointed at it.
 void prepare(const ImDrawData& drawn, bool font_changed) {
     ImGui_ImplOpenGL3_NewFrame();
     if (font_changed) {
