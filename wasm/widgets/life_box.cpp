@@ -95,7 +95,7 @@ void ends(Pen& pen, const LifeBoxView& view, const BoxPlot& plot, const Weights&
     pen.ring(meets, weights.ring, fill_of(view.meets), weights.ring_width);
 }
 
-/// What a finger takes hold of: a wider ring, and a dot to either side along the edge it lies on.
+/// What a finger takes hold of: a wider ring.
 void grip(Pen& pen, Point middle) {
     constexpr float radius = 17;
     pen.disc(middle, radius, Tone::paper);
