@@ -126,7 +126,8 @@ void explain_months_to(Why& why, const Assessed& aircraft, const limits::ClockDu
         add(why, Word::why_hours_never, {base::hours_used_arg(forecast::a_year(ahead))});
         return;
     }
-    if (left.seconds <= 0) return;
+    // A day that is already behind is shown as today: no sum ends on it.
+    if (left.seconds <= 0 || *hours.likely <= aircraft.today) return;
     const Date first = base::add_days(*hours.likely, 1 - base::civil(*hours.likely).day);
     const Date end = base::add_days(first, forecast::days_in_month_from(first) - 1);
     const auto flown = [&](Date from, Date to) {
