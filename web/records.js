@@ -17,7 +17,8 @@ function randomName() {
 
 export class Records {
   /**
-   * @param {{ app: () => App, stuck: () => void }} told
+   * `app` is for the start; `input` for what comes by itself and may have to wait in line.
+   * @param {{ app: () => App, input: () => App, stuck: () => void }} told
    * @param {number} [limit_ms] how long the store may take to answer
    */
   constructor(told, limit_ms = patience_ms) {
@@ -62,6 +63,13 @@ export class Records {
     this.may_write = await this.tabs.claim(() => void this.promoted());
   }
 
+  /** Whether there is certainly nothing to replay. */
+  async empty() {
+    if (!this.may_write) return false;
+    if (this.store === undefined) return true;
+    return this.inTime(this.store.empty()).catch(() => false);
+  }
+
   /** Gives the program everything stored, oldest first. Fails when it cannot be read. */
   async replay() {
     try {
@@ -85,11 +93,9 @@ export class Records {
     await this.replayAfter(store, app, covered, this.saver.writer);
     this.tabs.listen((number, hash, bytes) => {
       this.saver.follow(number, hash);
-      app.otherTabWrote(bytes);
+      this.told.input().otherTabWrote(bytes);
     });
     if (!this.saver.writer) app.readOnly(true);
-    void this.tellPromise();
-    void this.tellRoom();
   }
 
   /**
@@ -127,7 +133,7 @@ export class Records {
 
   /** The tab that wrote is gone: catch up with what it may have written unheard, then write. */
   async promoted() {
-    const app = this.told.app();
+    const app = this.told.input();
     if (this.store !== undefined) {
       const { segments } = await this.inTime(this.store.load(this.saver.acknowledged, true));
       for (const bytes of segments) app.otherTabWrote(bytes);
@@ -161,21 +167,28 @@ export class Records {
     if (this.asked_to_persist) return;
     this.asked_to_persist = true;
     const kept = (await navigator.storage?.persist?.()) ?? false;
-    this.told.app().storageNote('persisted', kept ? 1 : 0);
+    this.told.input().storageNote('persisted', kept ? 1 : 0);
     await this.tellRoom();
+  }
+
+  /** What the browser says of what it keeps. */
+  tell() {
+    if (!this.stored) return;
+    void this.tellPromise();
+    void this.tellRoom();
   }
 
   /** What is known of the room without asking for anything. */
   async tellRoom() {
     const told = await navigator.storage?.estimate?.().catch(() => undefined);
     if (told?.usage === undefined || told.quota === undefined) return;
-    this.told.app().storageNote('used', told.usage);
-    this.told.app().storageNote('room', told.quota);
+    this.told.input().storageNote('used', told.usage);
+    this.told.input().storageNote('room', told.quota);
   }
 
   /** What the browser promised at an earlier visit. */
   async tellPromise() {
     if (await navigator.storage?.persisted?.().catch(() => false))
-      this.told.app().storageNote('persisted', 1);
+      this.told.input().storageNote('persisted', 1);
   }
 }

@@ -38,3 +38,31 @@ export function show(name, value) {
     meta.content = value === 'system' ? meta.dataset['system'] : paper;
   }
 }
+
+const whole = 'two_clocks.whole';
+
+/** A wish for the next load of this tab, kept no longer. */
+export const forOneLoad = {
+  /** Whether the load before this one wished for the whole program at once. */
+  asked: taken(),
+
+  /** False when this tab keeps nothing. */
+  ask() {
+    try {
+      sessionStorage.setItem(whole, '1');
+      return true;
+    } catch {
+      return false;
+    }
+  },
+};
+
+function taken() {
+  try {
+    const asked = sessionStorage.getItem(whole) !== null;
+    sessionStorage.removeItem(whole);
+    return asked;
+  } catch {
+    return false;
+  }
+}

@@ -1,5 +1,4 @@
 // Starts the page: store, program, fonts, looks, stored records, first frame; then only events.
-import createApp from 'program';
 import { App, hostFor } from './bridge.js';
 import { after, todayDayNumber, wallMs } from './clock.js';
 import { followAppearance } from './appearance.js';
@@ -10,8 +9,9 @@ import { Frames } from './frames.js';
 import { listenToKeys } from './keys.js';
 import { Mirror } from './mirror.js';
 import { listenToPointer } from './pointer.js';
+import { inLine, loadProgram, NotYet } from './program.js';
 import { regionOf } from './region.js';
-import { keepSetting, keptSettings, show } from './settings.js';
+import { forOneLoad, keepSetting, keptSettings, show } from './settings.js';
 import { Records } from './records.js';
 import { StoreError } from './store.js';
 import { load_again, showTrouble } from './trouble.js';
@@ -37,9 +37,14 @@ class Page {
   constructor() {
     /** @type {App} set by `load`, before anything can call */
     this.app = /** @type {any} */ (undefined);
-    this.frames = new Frames((time_ms) => this.app.frame(time_ms));
+    /** What a person does reaches the program through this, once it is here whole. @type {App} */
+    this.input = /** @type {any} */ (undefined);
+    this.open = () => {};
+    this.whole = () => Promise.resolve();
+    this.frames = new Frames((time_ms) => this.draw(time_ms));
     this.records = new Records({
       app: () => this.app,
+      input: () => this.input,
       stuck: () =>
         showTrouble(words.storage_title, words.storage, [
           [words.export_now, () => this.app.exportNow()],
@@ -47,10 +52,10 @@ class Page {
         ]),
     });
     this.field = new Field(element('field'), {
-      text: (id, text) => this.app.fieldText(id, text),
+      text: (id, text) => this.input.fieldText(id, text),
       closed: (id, next) => {
         this.refresh();
-        this.app.fieldClosed(id, next);
+        this.input.fieldClosed(id, next);
       },
       moved: (id) => this.mirror.setEdited(id),
       left: (id) => this.mirror.focusOn(id),
@@ -59,13 +64,13 @@ class Page {
     this.mirror = new Mirror(element('mirror'), {
       activate: (id) => {
         this.refresh();
-        this.app.activate(id);
+        this.input.activate(id);
       },
-      focus: (id) => this.app.focus(id),
+      focus: (id) => this.input.focus(id),
     });
     this.drafts = new Drafts(() => localStorage);
     this.update = new Update({
-      ready: () => this.app.newVersionReady(),
+      ready: () => this.input.newVersionReady(),
       idle: () => this.records.idle(),
     });
   }
@@ -75,12 +80,35 @@ class Page {
     this.app.refresh(todayDayNumber(), wallMs(), crypto.getRandomValues(new Uint32Array(4)));
   }
 
+  /** @param {number} time_ms */
+  draw(time_ms) {
+    try {
+      return this.app.frame(time_ms);
+    } catch (error) {
+      void this.startWhole(error);
+      return false;
+    }
+  }
+
+  /**
+   * The first part did not do for this first picture: starts over, once, with the whole program.
+   * @param {unknown} error
+   */
+  async startWhole(error) {
+    if (!(error instanceof NotYet)) throw error;
+    console.warn('start', error.message);
+    this.frames.stop();
+    await this.whole();
+    if (!forOneLoad.ask()) throw error;
+    location.reload();
+  }
+
   /** @returns {import('./types').Handlers} */
   handlers() {
     /** @param {string} name @param {Uint8Array} bytes */
     const chosen = (name, bytes) => {
       this.refresh();
-      this.app.fileChosen(name, bytes);
+      this.input.fileChosen(name, bytes);
     };
     listenToFiles(chooser, chosen);
     return {
@@ -110,19 +138,30 @@ class Page {
   async load() {
     const fonts = Object.entries(ADDRESSES.fonts);
     const host = hostFor(() => this.app.program, this.handlers());
-    const [program, ...faces] = await Promise.all([
-      createApp({ host, locateFile: () => ADDRESSES.program }),
+    const [{ program, whole }, ...faces] = await Promise.all([
+      loadProgram(host, ADDRESSES.program),
       ...fonts.map(([, address]) => bytesOf(address)),
     ]);
     this.app = new App(program);
+    this.whole = whole;
+    const { held, open } = inLine(this.app);
+    this.input = held;
+    this.open = open;
     if (!this.app.start()) return false;
     const taken = faces.map((bytes, at) => this.app.font(Number(fonts[at]?.[0]), bytes));
     if (!taken.some((one) => one === 1)) throw new Error('no typeface');
     return true;
   }
 
+  /** Whether nothing at all is known: the first part is made for that picture. */
+  async firstVisit() {
+    if (forOneLoad.asked || keptSettings().length > 0 || location.hash !== '') return false;
+    return this.drafts.kept() === '' && this.records.empty();
+  }
+
   async begin() {
     const { app } = this;
+    if (!(await this.firstVisit())) await this.whole();
     app.region(regionOf(undefined));
     for (const [name, value] of keptSettings()) {
       show(name, value);
@@ -137,6 +176,9 @@ class Page {
     app.loaded();
     this.listen();
     this.frames.resume();
+    document.documentElement.dataset['state'] = 'drawn';
+    await this.whole();
+    this.open();
     document.documentElement.dataset['state'] = 'running';
   }
 
@@ -146,11 +188,11 @@ class Page {
       this.refresh();
       this.field.beforeTap();
     };
-    listenToPointer(canvas, this.app, { before, tapped: () => this.field.tapped() });
-    listenToKeys(this.app, refresh);
-    window.addEventListener('popstate', () => this.app.back());
-    window.addEventListener('online', () => this.app.online(true));
-    window.addEventListener('offline', () => this.app.online(false));
+    listenToPointer(canvas, this.input, { before, tapped: () => this.field.tapped() });
+    listenToKeys(this.input, refresh);
+    window.addEventListener('popstate', () => this.input.back());
+    window.addEventListener('online', () => this.input.online(true));
+    window.addEventListener('offline', () => this.input.online(false));
     document.addEventListener('visibilitychange', () => {
       this.records.hide(document.visibilityState !== 'visible');
       if (document.visibilityState !== 'visible') {
@@ -176,7 +218,7 @@ class Page {
     });
     canvas.addEventListener('webglcontextrestored', () => {
       cancel();
-      this.app.contextRestored();
+      this.app.contextRestored(); // of the first part
       this.frames.resume();
     });
   }
@@ -192,6 +234,7 @@ async function start() {
     }
     await page.begin();
   } catch (error) {
+    if (error instanceof NotYet) return page.startWhole(error);
     console.error(error);
     if (error instanceof StoreError) {
       showTrouble(words.unread_title, words.unread, [
@@ -206,6 +249,7 @@ async function start() {
   if (!page.records.stored) {
     showTrouble(words.no_store_title, words.no_store, [[words.go_on, () => {}]]);
   }
+  page.records.tell();
   await page.update.start();
 }
 

@@ -120,6 +120,14 @@ export class Store {
     return device;
   }
 
+  /** Whether nothing was ever kept here but the device's name. */
+  async empty() {
+    const transaction = begun(this.open().transaction(['segments', 'snapshots']));
+    const segments = /** @type {unknown} */ (await transaction.objectStore('segments').count());
+    const snapshots = /** @type {unknown} */ (await transaction.objectStore('snapshots').count());
+    return segments === 0 && snapshots === 0;
+  }
+
   /** Everything that was ever committed, damaged or not, for the rescue page. */
   async everything() {
     const transaction = begun(this.open().transaction(['segments', 'torn']));

@@ -38,7 +38,10 @@ class Tab {
       committed: (token, ok) => this.hear(token, ok),
     };
     const limit_ms = disk.plan.fault === 'hang' ? impatient_ms : patient_ms;
-    this.records = new Records({ app: () => app, stuck: () => (this.stuck += 1) }, limit_ms);
+    this.records = new Records(
+      { app: () => app, input: () => app, stuck: () => (this.stuck += 1) },
+      limit_ms,
+    );
   }
 
   take(kind, text) {

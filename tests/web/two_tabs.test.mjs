@@ -65,7 +65,7 @@ async function tabOn(factory) {
     },
   };
   globalThis.indexedDB = factory;
-  tab.records = new Records({ app: () => app, stuck() {} });
+  tab.records = new Records({ app: () => app, input: () => app, stuck() {} });
   await tab.records.open();
   await tab.records.replay();
   tab.commit = (text) => {

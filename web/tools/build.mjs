@@ -6,6 +6,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, transform } from 'esbuild';
+import { takeApart } from './two_parts.mjs';
 
 const top = fileURLToPath(new URL('../..', import.meta.url));
 const site = join(top, 'build/site');
@@ -114,11 +115,13 @@ const program = join(top, 'build/wasm/app');
 const fonts = await putFonts();
 const style = await putStyle(fonts);
 const demo = await putDemo();
-const wasm = await putHashed('app', 'wasm', await readFile(`${program}.wasm`));
-const addresses = JSON.stringify({ program: wasm, demo, fonts });
+const parts = await takeApart(join(top, 'build'));
+const first = await putHashed('first', 'wasm', parts.first);
+const rest = await putHashed('rest', 'wasm', parts.rest);
+const addresses = JSON.stringify({ program: { first, rest }, demo, fonts });
 const shell = await bundle('shell.js', { ADDRESSES: addresses }, { program: `${program}.js` });
 const shell_name = await putHashed('shell', 'js', shell);
-const names = { PROGRAM: wasm, FONT_400: fonts[400], FONT_600: fonts[600], STYLE: style };
+const names = { PROGRAM: first, FONT_400: fonts[400], FONT_600: fonts[600], STYLE: style };
 const page = filled(await readFile(join(top, 'web/index.html'), 'utf8'), {
   ...names,
   SHELL: shell_name,

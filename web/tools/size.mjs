@@ -1,6 +1,6 @@
-// Weighs what a first visit loads, as brotli at its best packs it, and fails above the gate. The
-// demo fleet, the rescue page and the licences are not part of a first visit. The program is also
-// told apart by room.
+// Weighs what a first visit loads, as brotli at its best packs it: until its first picture, and
+// until it answers. Fails above either gate. The demo fleet, the rescue page and the licences are
+// not part of a first visit. The program is also told apart by room.
 import { readFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -9,9 +9,9 @@ import { brotliCompressSync, constants } from 'node:zlib';
 const top = fileURLToPath(new URL('../..', import.meta.url));
 const site = join(top, 'build/site');
 const kilobyte = 1024;
-const gate_bytes = 420 * kilobyte;
-const goal_bytes = 350 * kilobyte;
+const gates = { first: 260 * kilobyte, whole: 640 * kilobyte };
 const apart = /^(invented_fleet\.|rescue|icon_512|icon_maskable)/;
+const after_the_picture = /^(rest\.|service_worker\.|kill_switch_worker\.)/;
 
 const packed = (bytes) =>
   brotliCompressSync(bytes, {
@@ -122,11 +122,11 @@ function namesIn(bytes) {
     if (Buffer.from(bytes.subarray(from, from + length)).toString() === 'name')
       return functionNames(bytes, from + length, end);
   }
-  throw new Error('app.named.wasm has no names: is it linked with --profiling-funcs?');
+  throw new Error('app.wasm has no names: is it linked with --profiling-funcs?');
 }
 
 async function programByRoom() {
-  const bytes = await readFile(join(top, 'build/wasm/app.named.wasm'));
+  const bytes = await readFile(join(top, 'build/wasm/app.wasm'));
   const names = namesIn(bytes);
   const rooms = new Map();
   const add = (room, part) => rooms.set(room, [...(rooms.get(room) ?? []), part]);
@@ -155,13 +155,22 @@ for (const entry of await readdir(site, { withFileTypes: true })) {
   const bytes = await readFile(join(site, entry.name));
   files.push([entry.name.replace(/\.[0-9a-f]{12}\./, '.'), bytes.length, packed(bytes)]);
 }
-const total = files.reduce((sum, [, , small]) => sum + small, 0);
-table('first load', files);
-table('the program by room (packed alone)', await programByRoom());
 const kb = (bytes) => `${(bytes / kilobyte).toFixed(1)} KB`;
-console.log(`first load ${kb(total)}, goal ${kb(goal_bytes)}, gate ${kb(gate_bytes)}`);
-if (total > goal_bytes) console.log(`over the goal by ${kb(total - goal_bytes)}`);
-if (total > gate_bytes) {
-  console.error('over the gate: take something out of the first load');
+const sum = (rows) => rows.reduce((total, [, , small]) => total + small, 0);
+
+function hold(said, bytes, gate) {
+  console.log(`${said} ${kb(bytes)}, gate ${kb(gate)}`);
+  if (bytes <= gate) return;
+  console.error('over the gate: take something out of it');
   process.exitCode = 1;
 }
+
+const first = files.filter(([name]) => !after_the_picture.test(name));
+table('until the first picture', first);
+table(
+  'after it, until it answers',
+  files.filter(([name]) => after_the_picture.test(name)),
+);
+table('the program by room (packed alone)', await programByRoom());
+hold('first picture', sum(first), gates.first);
+hold('whole first load', sum(files), gates.whole);
