@@ -47,7 +47,11 @@ enum class FormKind : std::uint8_t {
     hours_factor,
     directive,
     decide,
-    means
+    means,
+    plan_task,
+    plan_step,
+    plan_terms,
+    closed_days
 };
 
 /// Text sizes a person can choose, per cent of the usual, smallest first.
@@ -92,6 +96,16 @@ struct OpenReturn {
 struct OpenSure {
     base::Id aircraft;
 };  // how sure the date is
+
+struct OpenPlan {
+    base::Id aircraft;
+};  // the campaign of its overhaul
+
+struct OpenTask {
+    FormKind kind{};  // what is recorded of it: its days, or how far it is
+    base::Id aircraft;
+    std::string task;
+};
 
 struct TryMonth {
     base::FlightTime month;
@@ -226,6 +240,8 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::OpenStatus,
                             intent::OpenReturn,
                             intent::OpenSure,
+                            intent::OpenPlan,
+                            intent::OpenTask,
                             intent::TryMonth,
                             intent::TryThrough,
                             intent::StopTrying,

@@ -55,6 +55,9 @@ Message title_of(const Page& page) {
             [](const SurePage& sure) {
                 return Message{Word::title_sure, {base::text_arg(sure.view.registration)}};
             },
+            [](const PlanPage& plan) {
+                return Message{Word::title_plan, {base::text_arg(plan.view.registration)}};
+            },
             [](const PartsPage& parts) {
                 const std::string& registration = parts.view.registration;
                 if (registration.empty()) return Message{Word::title_parts, {}};
@@ -89,6 +92,7 @@ float width_of(const Page& page, float whole) {
               [](const views::StatusView&) { return page::column_most; },
               [](const ReturnPage&) { return page::column_most; },
               [&](const SurePage&) { return roomy ? page::spread_most : page::column_most; },
+              [&](const PlanPage&) { return roomy ? page::spread_most : page::column_most; },
               [](const PartsPage&) { return page::column_most; },
               [&](const PartPage&) { return roomy ? page::spread_most : page::column_most; },
               [](const SpecimenPage&) { return page::column_most; },
@@ -118,6 +122,7 @@ Answer draw_page(Ui& ui, const Rect& area, const Page& page, ListPane pane) {
               [&](const views::StatusView& view) { return status_panel(ui, area, view); },
               [&](const ReturnPage& view) { return return_panel(ui, area, view); },
               [&](const SurePage& view) { return sure_panel(ui, area, view); },
+              [&](const PlanPage& view) { return plan_panel(ui, area, view); },
               [&](const PartsPage& view) { return parts_panel(ui, area, view); },
               [&](const PartPage& view) { return part_panel(ui, area, view); },
               [&](const SpecimenPage& view) { return specimen_panel(ui, area, view); },

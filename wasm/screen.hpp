@@ -13,6 +13,7 @@
 #include "engine/views/part_list_view.hpp"
 #include "engine/views/part_views.hpp"
 #include "engine/views/status.hpp"
+#include "engine/views/plan.hpp"
 #include "engine/views/sure.hpp"
 #include "engine/views/views.hpp"
 
@@ -159,6 +160,11 @@ struct SurePage {
     base::FlightTime more;
 };
 
+/// The plan of an overhaul, and what can be recorded of it.
+struct PlanPage {
+    views::PlanView view;
+};
+
 /// Parts of one aircraft or of all the record, and what was asked of the list.
 struct PartsPage {
     views::PartListView view;
@@ -211,6 +217,7 @@ using Page = std::variant<WelcomePage,
                           views::StatusView,
                           ReturnPage,
                           SurePage,
+                          PlanPage,
                           PartsPage,
                           PartPage,
                           NothingChosenPage>;

@@ -145,4 +145,18 @@ std::int32_t page::columns_in(float width) {
     return fit < 1 ? 1 : fit > 3 ? 3 : fit;
 }
 
+std::string_view theme_name(ThemeChoice theme) {
+    switch (theme) {
+        case ThemeChoice::system:
+            return "system";
+        case ThemeChoice::paper:
+            return "paper";
+        case ThemeChoice::night:
+            return "night";
+        case ThemeChoice::sun:
+            return "sun";
+    }
+    return "system";
+}
+
 }  // namespace twoclocks::canvas

@@ -59,6 +59,9 @@ using Palette = std::array<Colour, static_cast<std::uint32_t>(Tone::tone_count)>
 /// The look for what a person chose and what the system asks for. A choice beats the system.
 [[nodiscard]] Look look_for(ThemeChoice choice, const Appearance& appearance);
 
+/// The word by which a choice is kept.
+[[nodiscard]] std::string_view theme_name(ThemeChoice theme);
+
 /// Two colours that are drawn on each other, for the contrast test.
 struct Pair {
     Tone front{};

@@ -43,5 +43,46 @@ export function boundByHours() {
   book.add('reading', '2026-11-20', [craft.aircraft, craft.meter], {
     reads: craft.state.reads + 31 * tenth,
   });
+  plan(book, craft.aircraft);
   return book;
+}
+
+/** Its overhaul is planned: the seller's days are longer than usual, and nothing is ordered yet. */
+function plan(book, aircraft) {
+  book.add('plan_terms', '2026-10-12', [aircraft], {
+    plan_work: 'overhaul',
+    confidence_percent: 90,
+    margin_days: 7,
+    core_days: 150,
+  });
+  book.add('plan_task', '2026-10-26', [aircraft], {
+    task: 'kit',
+    low_days: 168,
+    likely_days: 182,
+    high_days: 210,
+    said_by: 'Seller of the example',
+  });
+  book.add('plan_task', '2026-10-28', [aircraft], {
+    task: 'queue',
+    low_days: 60,
+    likely_days: 75,
+    high_days: 100,
+    said_by: 'Shop of the example',
+  });
+  book.add('plan_step', '2026-10-12', [aircraft], { task: 'quotes', step: 'begun' });
+  book.add('plan_step', '2026-11-06', [aircraft], { task: 'quotes', step: 'finished' });
+  book.add('plan_step', '2026-11-16', [aircraft], {
+    task: 'slot',
+    step: 'begun',
+    reference: 'Asked by letter',
+  });
+  book.add('plan_step', '2026-11-20', [aircraft], {
+    task: 'slot',
+    step: 'finished',
+    reference: 'Confirmed by letter',
+  });
+  book.add('closed', '2026-12-24', [aircraft], {
+    closed_last: '2027-01-06',
+    why: 'Turn of the year',
+  });
 }

@@ -26,6 +26,7 @@
 #include "engine/facts/json.hpp"
 #include "engine/facts/limit_fact.hpp"
 #include "engine/facts/part_facts.hpp"
+#include "engine/facts/plan_facts.hpp"
 
 namespace twoclocks::facts {
 
@@ -251,7 +252,11 @@ using Fields = std::variant<UnknownKind,
                             MeterAdjusted,
                             WorkRule,
                             HoursFactor,
-                            FlownAs>;
+                            FlownAs,
+                            PlanTask,
+                            PlanStep,
+                            PlanTerms,
+                            Closed>;
 
 /// What a fact says: the day it is true for, what it is about, its own fields.
 struct Body {

@@ -8,6 +8,7 @@
 
 #include "engine/facts/care_fields.hpp"
 #include "engine/facts/fact.hpp"
+#include "engine/facts/plan_fields.hpp"
 
 namespace twoclocks::facts {
 

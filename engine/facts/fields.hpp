@@ -41,7 +41,11 @@ inline constexpr std::array<std::string_view, std::variant_size_v<Fields>> kind_
     "meter_adjusted",
     "work_rule",
     "hours_factor",
-    "flown_as"};
+    "flown_as",
+    "plan_task",
+    "plan_step",
+    "plan_terms",
+    "closed"};
 
 /// An empty record of the kind that a word names; a word we do not know is kept as it is.
 /// Units: none. Errors: none. Source: our choice.

@@ -74,6 +74,13 @@ constexpr std::array operation_names{named(Operation::ordinary, "ordinary"),
 constexpr std::array in_force_names{named(InForce::always, "always"),
                                     named(InForce::in_storage, "in_storage"),
                                     named(InForce::on_return, "on_return")};
+constexpr std::array task_days_names{named(TaskDays::working, "working"),
+                                     named(TaskDays::calendar, "calendar")};
+constexpr std::array task_step_names{named(TaskStep::begun, "begun"),
+                                     named(TaskStep::promised, "promised"),
+                                     named(TaskStep::finished, "finished")};
+constexpr std::array plan_work_names{named(PlanWork::overhaul, "overhaul"),
+                                     named(PlanWork::calendar_work, "calendar_work")};
 
 }  // namespace
 
@@ -109,6 +116,12 @@ std::span<const Name> names_of(Choices choices) {
             return operation_names;
         case Choices::in_force:
             return in_force_names;
+        case Choices::task_days:
+            return task_days_names;
+        case Choices::task_step:
+            return task_step_names;
+        case Choices::plan_work:
+            return plan_work_names;
     }
     return {};
 }

@@ -24,7 +24,10 @@ enum class Choices : std::uint8_t {
     wear_sense,
     adjust_reason,
     operation,
-    in_force
+    in_force,
+    task_days,
+    task_step,
+    plan_work
 };
 
 /// Which of them a type is.
@@ -60,6 +63,12 @@ template <>
 inline constexpr Choices choices_of<Operation> = Choices::operation;
 template <>
 inline constexpr Choices choices_of<InForce> = Choices::in_force;
+template <>
+inline constexpr Choices choices_of<TaskDays> = Choices::task_days;
+template <>
+inline constexpr Choices choices_of<TaskStep> = Choices::task_step;
+template <>
+inline constexpr Choices choices_of<PlanWork> = Choices::plan_work;
 
 /// A value of an enumeration, as a number, and its word in the file.
 struct Name {

@@ -156,6 +156,30 @@ void join(facts::FlownAs& into, const facts::FlownAs& other) {
     into.hours = std::max(into.hours, other.hours);
 }
 
+void join(facts::PlanTask& into, const facts::PlanTask& other) {
+    into.low_days = greatest(into.low_days, other.low_days);
+    into.likely_days = greatest(into.likely_days, other.likely_days);
+    into.high_days = greatest(into.high_days, other.high_days);
+    into.left_out = into.left_out && other.left_out;
+}
+
+void join(facts::PlanStep& into, const facts::PlanStep& other) {
+    if (into.step != other.step) into.step = facts::TaskStep::begun;
+    into.promised = greatest(into.promised, other.promised);
+}
+
+void join(facts::PlanTerms& into, const facts::PlanTerms& other) {
+    into.work = std::min(into.work, other.work);
+    into.confidence_percent = std::max(into.confidence_percent, other.confidence_percent);
+    into.margin_days = greatest(into.margin_days, other.margin_days);
+    into.core_days = least(into.core_days, other.core_days);
+    into.keeps_days = least(into.keeps_days, other.keeps_days);
+}
+
+void join(facts::Closed& into, const facts::Closed& other) {
+    into.last = greatest(into.last, other.last);
+}
+
 void join(facts::Permit& into, const facts::Permit& other) {
     into.hours = least(into.hours, other.hours);
     into.until = least(into.until, other.until);
@@ -212,7 +236,8 @@ void join(facts::PartRebuilt& into, const facts::PartRebuilt& other) {
     return std::holds_alternative<facts::OutOfService>(fields) ||
            std::holds_alternative<facts::Permit>(fields) ||
            std::holds_alternative<facts::PartRemoved>(fields) ||
-           std::holds_alternative<facts::FlownAs>(fields);
+           std::holds_alternative<facts::FlownAs>(fields) ||
+           std::holds_alternative<facts::PlanStep>(fields);
 }
 
 /// Kinds that a withdrawal beside them undoes until answered: without them there is less life.
@@ -221,6 +246,7 @@ void join(facts::PartRebuilt& into, const facts::PartRebuilt& other) {
            std::holds_alternative<facts::WorkRule>(fields) ||
            std::holds_alternative<facts::OutOfService>(fields) ||
            std::holds_alternative<facts::Permit>(fields) ||
+           std::holds_alternative<facts::PlanStep>(fields) ||
            std::holds_alternative<facts::Note>(fields) ||
            std::holds_alternative<facts::PartRemoved>(fields) ||
            std::holds_alternative<facts::PartRebuilt>(fields);

@@ -4,6 +4,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/timeline/ahead.hpp"
+#include "engine/timeline/campaign.hpp"
 #include "engine/timeline/directives.hpp"
 #include "engine/timeline/events.hpp"
 #include "engine/timeline/hours_use.hpp"
@@ -131,6 +132,7 @@ AircraftState replay(const facts::Journal& journal, base::Id aircraft, Date toda
     fold_storage(records, state);
     fold_hours_use(records, today, state);
     fold_plan(sorted, today, state);
+    fold_campaign(sorted, today, state);
     fold_work_rules(sorted, today, state);
     return state;
 }

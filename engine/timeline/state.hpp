@@ -19,6 +19,7 @@
 #include "engine/facts/journal.hpp"
 #include "engine/timeline/directive_state.hpp"
 #include "engine/timeline/event_state.hpp"
+#include "engine/timeline/plan_state.hpp"
 #include "engine/timeline/renewed.hpp"
 #include "engine/timeline/resolve.hpp"
 #include "engine/timeline/storage_state.hpp"
@@ -172,6 +173,7 @@ struct AircraftState {
     std::vector<EventState> events{};  // that stop it, oldest first
     StorageState storage{};
     UseState use{};
+    PlanState campaign{};
 };
 
 /// State of one aircraft on a day.

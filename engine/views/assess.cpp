@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/plan/from_records.hpp"
 #include "engine/views/directive_view.hpp"
 #include "engine/views/wear_view.hpp"
 
@@ -63,6 +64,17 @@ using limits::ItemDue;
            std::any_of(item.caps.begin(), item.caps.end(), used_up);
 }
 
+/// True when a task that has to be over before the overhaul should have begun by now.
+[[nodiscard]] bool lead_has_begun(const timeline::PlanState& campaign,
+                                  const Projection& projection,
+                                  Date today) {
+    if (!projection.early) return false;
+    const std::int32_t days = base::days_between(today, *projection.early);
+    if (days > farthest_lead_days) return false;
+    const auto first = plan::first_lead_day(campaign, days, today);
+    return first && *first <= 0;
+}
+
 [[nodiscard]] State item_state(const ItemDue& item,
                                const Projection& projection,
                                const timeline::AircraftState& state,
@@ -79,7 +91,7 @@ using limits::ItemDue;
     if (is_near(item, projection, today, due_days)) return State::due;
     if (!item.all_known()) return State::unknown;
     const bool overhaul = item.role == facts::ItemRole::overhaul;
-    if (overhaul && is_near(item, projection, today, overhaul_lead_days)) return State::act;
+    if (overhaul && lead_has_begun(state.campaign, projection, today)) return State::act;
     return State::nothing_due;
 }
 

@@ -9,10 +9,9 @@
 
 namespace twoclocks::views {
 
-/// How long before the early date of the overhaul a lead time has started to run.
-/// 26 weeks: a kit takes 21 to 24 weeks, so plan at least six months ahead; common practice, no
-/// source.
-inline constexpr std::int32_t overhaul_lead_days = 26 * 7;
+/// How long before the early date of the overhaul its plan is looked at for what should begin.
+/// Two years: a kit takes 21 to 24 weeks and a shop has a queue; common practice, no source.
+inline constexpr std::int32_t farthest_lead_days = 731;
 
 /// How near a limit is called due. Our choice.
 inline constexpr std::int32_t due_days = 30;

@@ -1,8 +1,9 @@
 #include "engine/views/record.hpp"
 
 #include "engine/base/message_args.hpp"
-#include "engine/views/record_care.hpp"
 #include "engine/views/record_limit.hpp"
+#include "engine/views/record_lines.hpp"
+#include "engine/views/record_listed.hpp"
 #include "engine/views/record_parts.hpp"
 
 namespace twoclocks::views {
@@ -10,10 +11,6 @@ namespace {
 
 using base::Message;
 using base::Word;
-
-[[nodiscard]] Message one_text(Word word, const std::string& text) {
-    return {word, {base::text_arg(text)}};
-}
 
 struct What {
     Message operator()(const facts::UnknownKind& f) const {
@@ -93,6 +90,11 @@ struct What {
     Message operator()(const Care& f) const {
         return care_what(f);
     }
+
+    template <PlanRecord Plan>
+    Message operator()(const Plan& f) const {
+        return plan_what(f);
+    }
 };
 
 [[nodiscard]] base::Arg author_of(const facts::Fact& fact) {
@@ -159,9 +161,9 @@ struct Detail {
         return part_detail(f);
     }
 
-    template <CareRecord Care>
-    Message operator()(const Care& f) const {
-        const std::vector<Message> lines = care_more(f);
+    template <ListedRecord Listed>
+    Message operator()(const Listed& f) const {
+        const std::vector<Message> lines = more_of(f);
         return lines.empty() ? Message{Word::blank, {}} : lines.front();
     }
 
@@ -232,9 +234,9 @@ struct More {
     }
 
     /// The first of its lines stands as the detail.
-    template <CareRecord Care>
-    void operator()(const Care& f) const {
-        const std::vector<Message> lines = care_more(f);
+    template <ListedRecord Listed>
+    void operator()(const Listed& f) const {
+        const std::vector<Message> lines = more_of(f);
         if (lines.size() > 1) out.insert(out.end(), lines.begin() + 1, lines.end());
     }
 

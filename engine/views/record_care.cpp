@@ -3,6 +3,7 @@
 #include <array>
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/record_lines.hpp"
 
 namespace twoclocks::views {
 namespace {
@@ -10,49 +11,9 @@ namespace {
 using base::Message;
 using base::Word;
 
-[[nodiscard]] Message one_text(Word word, const std::string& text) {
-    return {word, {base::text_arg(text)}};
-}
-
 [[nodiscard]] Message measured(Word word, std::int64_t thousandths, const std::string& unit) {
     return {word, {base::text_arg(thousandths_text(thousandths)), base::text_arg(unit)}};
 }
-
-/// Lines of the fields that are there.
-class Lines {
-  public:
-    void text(Word word, const std::string& text) {
-        if (!text.empty()) out.push_back(one_text(word, text));
-    }
-
-    void time(Word word, const std::optional<base::FlightTime>& time) {
-        if (time) out.push_back({word, {base::hours_used_arg(*time)}});
-    }
-
-    void whole(Word word, const std::optional<std::int32_t>& whole) {
-        if (whole) out.push_back({word, {base::whole_arg(*whole)}});
-    }
-
-    void count(Word word, const std::optional<base::Count>& count) {
-        if (count) out.push_back({word, {base::whole_arg(count->value)}});
-    }
-
-    void date(Word word, const std::optional<base::Date>& date) {
-        if (date) out.push_back({word, {base::day_arg(*date)}});
-    }
-
-    void truth(Word word, bool truth) {
-        if (truth) out.push_back({word, {}});
-    }
-
-    void source(const std::string& source, const std::string& revision) {
-        out.push_back(source.empty() ? Message{Word::source_none, {}}
-                                     : one_text(Word::record_source, source));
-        text(Word::record_revision, revision);
-    }
-
-    std::vector<Message> out;
-};
 
 template <class T, std::size_t Count>
 [[nodiscard]] Word pick(const std::array<Word, Count>& words, T value) {

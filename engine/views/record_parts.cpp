@@ -3,16 +3,13 @@
 #include <array>
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/record_lines.hpp"
 
 namespace twoclocks::views {
 namespace {
 
 using base::Message;
 using base::Word;
-
-[[nodiscard]] Message one_text(Word word, const std::string& text) {
-    return {word, {base::text_arg(text)}};
-}
 
 [[nodiscard]] Message text_or(Word with, const std::string& text, Word without) {
     return text.empty() ? Message{without, {}} : one_text(with, text);
@@ -23,35 +20,9 @@ using base::Word;
     return {Word::record_host_total, {base::hours_used_arg(*total)}};
 }
 
-/// Lines of the fields that are there.
-class Lines {
-  public:
-    void text(Word word, const std::string& text) {
-        if (!text.empty()) out.push_back(one_text(word, text));
-    }
-
-    void time(Word word, const std::optional<base::FlightTime>& time) {
-        if (time) out.push_back({word, {base::hours_used_arg(*time)}});
-    }
-
-    void count(Word word, const std::optional<base::Count>& count) {
-        if (count) out.push_back({word, {base::whole_arg(count->value)}});
-    }
-
-    void date(Word word, const std::optional<base::Date>& date) {
-        if (date) out.push_back({word, {base::day_arg(*date)}});
-    }
-
-    void truth(Word word, bool truth) {
-        if (truth) out.push_back({word, {}});
-    }
-
-    void condition(facts::PartCondition condition) {
-        out.push_back({Word::record_condition, {base::word_arg(condition_word(condition))}});
-    }
-
-    std::vector<Message> out;
-};
+void add_condition(Lines& lines, facts::PartCondition condition) {
+    lines.out.push_back({Word::record_condition, {base::word_arg(condition_word(condition))}});
+}
 
 }  // namespace
 
@@ -128,7 +99,7 @@ std::vector<Message> part_more(const facts::PartAdded& fields) {
     lines.date(Word::record_manufactured, fields.manufactured);
     lines.date(Word::record_cured, fields.cured);
     lines.date(Word::record_shipped, fields.shipped);
-    lines.condition(fields.condition);
+    add_condition(lines, fields.condition);
     lines.text(Word::record_papers, fields.papers);
     lines.truth(Word::record_history_unknown, fields.history_unknown);
     lines.text(Word::record_owner, fields.owner);
@@ -149,7 +120,7 @@ std::vector<Message> part_more(const facts::PartRemoved& fields) {
     Lines lines;
     lines.count(Word::record_counts, fields.host_landings);
     lines.count(Word::record_starts, fields.host_starts);
-    lines.condition(fields.condition);
+    add_condition(lines, fields.condition);
     if (fields.temporarily) lines.text(Word::record_why, fields.why);
     return std::move(lines.out);
 }

@@ -5,6 +5,7 @@ import {
   openAircraft,
   openPartForm,
   openParts,
+  openPlan,
   takeOff,
 } from './page_taps.mjs';
 
@@ -54,6 +55,42 @@ export const formPages = [
       await page.tap('button', 'Wear limit');
     },
     sign: ['textbox', 'Unit'],
+  },
+  {
+    name: 'form_plan_task',
+    from: 'demo',
+    async taps(page) {
+      await openPlan('ISLE-3')(page);
+      await page.tap('button', 'Change or add a task');
+    },
+    sign: ['textbox', /^Days expected/],
+  },
+  {
+    name: 'form_plan_step',
+    from: 'demo',
+    async taps(page) {
+      await openPlan('ISLE-3')(page);
+      await page.tap('button', 'Begun, promised or done');
+    },
+    sign: ['textbox', /^Promised for/],
+  },
+  {
+    name: 'form_plan_terms',
+    from: 'demo',
+    async taps(page) {
+      await openPlan('ISLE-3')(page);
+      await page.tap('button', 'How sure to be, kit and cores');
+    },
+    sign: ['textbox', /^Days kept free/],
+  },
+  {
+    name: 'form_closed',
+    from: 'demo',
+    async taps(page) {
+      await openPlan('ISLE-3')(page);
+      await page.tap('button', 'Closed days');
+    },
+    sign: ['textbox', /^Last closed day/],
   },
   {
     name: 'form_storage',

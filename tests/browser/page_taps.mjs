@@ -9,6 +9,13 @@ export const openSure = (registration) => async (page) => {
   await openAircraft(registration)(page);
   await page.tap('button', /^How sure is the date\?/);
 };
+
+/** The plan of the overhaul of an aircraft. */
+export const openPlan = (registration) => async (page) => {
+  await openAircraft(registration)(page);
+  await page.tap('button', /^Plan the overhaul/);
+};
+
 export async function openPad(page) {
   await page.tap('tab', 'Log');
   await page.tap('button', /^ISLE-3/);

@@ -15,6 +15,7 @@ import {
   openAircraft,
   openPad,
   openParts,
+  openPlan,
   openSure,
   tabTo,
   takeOff,
@@ -81,6 +82,22 @@ export const pages = [
       await page.tap('heading', 'Calendar work, or the full overhaul');
     },
     sign: ['heading', 'Calendar work, or the full overhaul'],
+  },
+  {
+    name: 'plan_late',
+    from: 'demo',
+    taps: openPlan('ISLE-3'),
+    sign: ['heading', /^Plan, ISLE-3/],
+    screens: 3,
+  },
+  {
+    name: 'plan_tasks',
+    from: 'demo',
+    async taps(page) {
+      await openPlan('ISLE-1')(page);
+      await page.tap('heading', 'All tasks');
+    },
+    sign: ['heading', 'All tasks'],
   },
   {
     name: 'part_moved',

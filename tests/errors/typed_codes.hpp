@@ -74,10 +74,20 @@ inline const Codes of_forms{"form_needed",
                             "form_adjust_absurd",
                             "form_adjust_nothing",
                             "form_flown_absurd",
-                            "form_factor_absurd"};
+                            "form_factor_absurd",
+                            "plan_task_nameless"};
 
 /// A total time told for a day; tests/timeline/entry_test.cpp has either side of both.
 inline const Codes of_totals{"entry_total_falls", "entry_total_above_later"};
+
+/// Tasks that do not hold together; tests/plan/network_test.cpp has each of them.
+inline const Codes of_plans{"plan_empty",
+                            "task_negative",
+                            "task_too_long",
+                            "task_twice",
+                            "task_unknown_before",
+                            "task_loop",
+                            "task_waits_for_later_stage"};
 
 /// Made and tried in tests/facts/parse_test.cpp: too large to be kept as files.
 inline const Codes of_great_files{"file_too_large", "file_too_many"};

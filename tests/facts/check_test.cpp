@@ -146,6 +146,10 @@ TEST_CASE("every kind names enough of what it is about", "[facts][check]") {
         Row{facts::WorkRule{"Overhaul", {}, {}, {}}, 1},
         Row{facts::HoursFactor{facts::Operation::training, 1500, "Letter 3", {}}, 1},
         Row{facts::FlownAs{}, 1},
+        Row{facts::PlanTask{"kit", {}, {}, {}, {}, {}, {}, {}, {}, {}}, 1},
+        Row{facts::PlanStep{"kit", {}, {}, {}}, 1},
+        Row{facts::PlanTerms{}, 1},
+        Row{facts::Closed{}, 1},
     };
     REQUIRE(rows.size() == std::variant_size_v<Fields>);
     for (std::size_t at = 0; at < rows.size(); ++at) {

@@ -205,11 +205,33 @@ std::vector<std::string> care_lines() {
     };
 }
 
+[[nodiscard]] std::vector<std::string> plan_lines() {
+    return {
+        line("plan_task", first(), R"(,"task":"kit")"),
+        line("plan_task",
+             first(),
+             R"(,"task":"crane","task_name":"Hire a crane","low_days":1,"likely_days":2,)"
+             R"("high_days":3653,"runs":"calendar","waits_for":"kit+5","resource":"Yard",)"
+             R"("left_out":true,"said_by":"Ann")"),
+        line("plan_step", first(), R"(,"task":"kit","step":"begun")"),
+        line("plan_step",
+             first(),
+             R"(,"task":"kit","step":"promised","promised":"2027-01-01","reference":"Order 7")"),
+        line("plan_terms", first(), R"(,"plan_work":"overhaul","confidence_percent":90)"),
+        line("plan_terms",
+             first(),
+             R"(,"plan_work":"calendar_work","confidence_percent":50,"margin_days":10,)"
+             R"("core_days":120,"keeps_days":365)"),
+        line("closed", first(), R"()"),
+        line("closed", first(), R"(,"closed_last":"2027-01-01","why":"Turn of the year")"),
+    };
+}
+
 }  // namespace
 
 std::vector<std::string> kind_lines() {
     std::vector<std::string> out = limit_lines();
-    for (auto* const more : {&other_lines, &part_lines, &care_lines}) {
+    for (auto* const more : {&other_lines, &part_lines, &care_lines, &plan_lines}) {
         for (std::string& line : more())
             out.push_back(std::move(line));
     }

@@ -67,7 +67,7 @@ constexpr FlightTime second{1};
 
 TEST_CASE("an item's state, on both sides of every boundary", "[views][state]") {
     const FlightTime due_ends = support::early_hours(stood_still(), 31);
-    const FlightTime lead_begins = support::early_hours(stood_still(), 183);
+    const FlightTime lead_begins = support::early_hours(stood_still(), 177);
     constexpr auto inspection = ItemRole::inspection;
     constexpr auto programme = LimitClass::programme;
     constexpr auto recommended = LimitClass::recommended;
@@ -87,9 +87,9 @@ TEST_CASE("an item's state, on both sides of every boundary", "[views][state]") 
                  ItemRole::overhaul,
                  programme,
                  {},
-                 183,
+                 177,
                  "nothing due"},
-             Row{"overhaul, lead time begun", ItemRole::overhaul, programme, {}, 182, "act"},
+             Row{"overhaul, lead time begun", ItemRole::overhaul, programme, {}, 176, "act"},
              Row{"overhaul, lead time by hours",
                  ItemRole::overhaul,
                  programme,

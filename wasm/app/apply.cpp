@@ -2,8 +2,10 @@
 #include "wasm/app/form_kinds.hpp"
 #include "wasm/app/form_parts.hpp"
 #include "wasm/app/inside.hpp"
+#include "wasm/app/plan.hpp"
 #include "wasm/app/sure.hpp"
 #include "wasm/app/undo.hpp"
+#include "wasm/theme.hpp"
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/print.hpp"
@@ -16,20 +18,6 @@ using base::Word;
 using Inside = AppState::Inside;
 
 /// Looks and names that stay on this device, by the names the host keeps them under.
-[[nodiscard]] std::string_view theme_name(ThemeChoice theme) {
-    switch (theme) {
-        case ThemeChoice::system:
-            return "system";
-        case ThemeChoice::paper:
-            return "paper";
-        case ThemeChoice::night:
-            return "night";
-        case ThemeChoice::sun:
-            return "sun";
-    }
-    return "system";
-}
-
 /// Answers intents. Every overload changes places, drafts or asks the host; none edits a fact.
 struct Apply {
     Inside& in;
@@ -69,6 +57,13 @@ struct Apply {
     template <class Trial>
     auto operator()(const Trial& trial) const -> decltype(try_out(std::declval<Inside&>(), trial)) {
         try_out(in, trial);
+    }
+
+    /// What the page of the plan asks for.
+    template <class Asked>
+    auto operator()(const Asked& asked) const
+        -> decltype(open_plan(std::declval<Inside&>(), asked)) {
+        open_plan(in, asked);
     }
 
     void operator()(const intent::OpenChecks& intent) const {

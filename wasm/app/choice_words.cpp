@@ -51,6 +51,10 @@ constexpr std::array operation_words{Word::operation_ordinary,
 constexpr std::array in_force_words{
     Word::in_force_always, Word::in_force_storage, Word::in_force_return};
 
+constexpr std::array task_days_words{Word::runs_working, Word::runs_calendar};
+constexpr std::array task_step_words{Word::step_begun, Word::step_promised, Word::step_finished};
+constexpr std::array plan_work_words{Word::plan_work_overhaul, Word::plan_work_calendar};
+
 template <std::size_t Count>
 [[nodiscard]] std::vector<Word> list(const std::array<Word, Count>& words) {
     return {words.begin(), words.end()};
@@ -86,6 +90,12 @@ std::vector<Word> option_words(Choices choices) {
             return list(adjust_reason_words);
         case Choices::operation:
             return list(operation_words);
+        case Choices::task_days:
+            return list(task_days_words);
+        case Choices::task_step:
+            return list(task_step_words);
+        case Choices::plan_work:
+            return list(plan_work_words);
         case Choices::in_force:
             return list(in_force_words);
         case Choices::clock:

@@ -40,6 +40,10 @@ constexpr std::string_view search_mark = "find-";
         case FormKind::meter_adjusted:
         case FormKind::flown_as:
         case FormKind::hours_factor:
+        case FormKind::plan_task:
+        case FormKind::plan_step:
+        case FormKind::plan_terms:
+        case FormKind::closed_days:
         case FormKind::from_template:
             return in.assessed(aircraft_of_subject(in.ledger.visible(), subject)) != nullptr;
         case FormKind::change_limit:

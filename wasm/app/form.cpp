@@ -73,13 +73,17 @@ constexpr std::array all_steps{
     Steps{FormKind::directive, make_directive, take_directive},
     Steps{FormKind::decide, make_decide, take_decide},
     Steps{FormKind::means, make_means, take_means},
+    Steps{FormKind::plan_task, make_plan_task, take_plan_task},
+    Steps{FormKind::plan_step, make_plan_step, take_plan_step},
+    Steps{FormKind::plan_terms, make_plan_terms, take_plan_terms},
+    Steps{FormKind::closed_days, make_closed, take_closed},
 };
 
 constexpr bool is_in_order() {
     for (std::size_t place = 0; place < all_steps.size(); ++place) {
         if (all_steps[place].kind != static_cast<FormKind>(place)) return false;
     }
-    return all_steps.back().kind == FormKind::means;
+    return all_steps.back().kind == FormKind::closed_days;
 }
 
 static_assert(is_in_order());
@@ -126,6 +130,7 @@ FormPage page_of_form(const Form& form) {
 void reshape(Form& form, const FormContext& context) {
     if (form.kind == FormKind::work_done) reshape_work_done(form, context);
     if (form.kind == FormKind::from_template) reshape_from_template(form, context);
+    if (form.kind == FormKind::plan_task) reshape_plan_task(form, context);
 }
 
 std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Signer& signer) {

@@ -69,6 +69,17 @@ void make_flown_as(Form& form, const FormContext& context);
 void make_factor(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_factor(Form& form, const FormContext& context, Signer& signer);
 
+void make_plan_task(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_plan_task(Form& form, const FormContext& context, Signer& signer);
+void make_plan_step(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_plan_step(Form& form, const FormContext& context, Signer& signer);
+void make_plan_terms(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_plan_terms(Form& form, const FormContext& context, Signer& signer);
+void make_closed(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_closed(Form& form, const FormContext& context, Signer& signer);
+/// Chooses a task of the plan by its key.
+void choose_task(Form& form, const FormContext& context, const std::string& key);
+
 void make_directive(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_directive(Form& form, const FormContext& context, Signer& signer);
 void make_decide(Form& form, const FormContext& context);
@@ -87,6 +98,7 @@ void propose_overhaul(Form& form);
 
 /// What follows in each from what was chosen in it.
 void reshape_work_done(Form& form, const FormContext& context);
+void reshape_plan_task(Form& form, const FormContext& context);
 void reshape_from_template(Form& form, const FormContext& context);
 
 /// Words of a meter's drive and of a limit's class, in the order of their enumerations.

@@ -19,6 +19,7 @@
 #include <vector>
 
 #include "engine/views/make_views.hpp"
+#include "engine/views/plan.hpp"
 
 namespace twoclocks::canvas {
 
@@ -37,6 +38,7 @@ struct Place {
         status,
         on_return,
         sure,
+        plan,
         parts,
         part
     };
@@ -104,6 +106,7 @@ struct AppState::Inside {
     // --- what is recorded, and what follows from it
     Ledger ledger;
     std::map<base::Id, views::Assessed> fleet;
+    std::optional<views::PlanView> planned;  // the one looked at last, while nothing changes
     std::optional<std::vector<timeline::PartState>> worked_out;  // parts, when they were asked for
 
     // --- where the person is

@@ -80,9 +80,28 @@ constexpr std::array care_rows{Row{"number", Word::field_number},
                                Row{"operation", Word::field_operation},
                                Row{"factor_thousandths", Word::field_factor_thousandths}};
 
+constexpr std::array plan_rows{Row{"task", Word::field_task},
+                               Row{"task_name", Word::field_task_name},
+                               Row{"low_days", Word::field_low_days},
+                               Row{"likely_days", Word::field_likely_days},
+                               Row{"high_days", Word::field_high_days},
+                               Row{"runs", Word::field_calendar_days},
+                               Row{"waits_for", Word::field_waits_for},
+                               Row{"resource", Word::field_resource},
+                               Row{"said_by", Word::field_said_by},
+                               Row{"step", Word::field_step},
+                               Row{"promised", Word::field_promised},
+                               Row{"plan_work", Word::field_plan_work},
+                               Row{"confidence_percent", Word::field_confidence_percent},
+                               Row{"margin_days", Word::field_margin_days},
+                               Row{"core_days", Word::field_core_days},
+                               Row{"keeps_days", Word::field_keeps_days},
+                               Row{"closed_last", Word::field_closed_last}};
+
 /// Answers of yes or no.
 constexpr std::array truth_rows{Row{"before_flight", Word::field_before_flight},
                                 Row{"credit", Word::field_credit},
+                                Row{"left_out", Word::field_left_out},
                                 Row{"stored", Word::field_stored},
                                 Row{"history_unknown", Word::field_history_unknown},
                                 Row{"temporarily", Word::field_temporarily}};
@@ -137,6 +156,7 @@ Word label_of(std::string_view key) {
     for (const Row* row : {row_of(rare_rows, key),
                            row_of(part_rows, key),
                            row_of(care_rows, key),
+                           row_of(plan_rows, key),
                            row_of(truth_rows, key),
                            row_of(rows, key)}) {
         if (row != nullptr) return row->label;

@@ -127,6 +127,7 @@ void AppState::Inside::maybe_snapshot() {
 }
 
 void AppState::Inside::reassess(base::Id aircraft) {
+    planned.reset();
     auto recorded = views::assess_recorded(ledger.visible(), aircraft, today);
     if (recorded)
         fleet.insert_or_assign(aircraft, std::move(*recorded));

@@ -1,5 +1,6 @@
 // From where the person is to what the page shows.
 #include "wasm/app/inside.hpp"
+#include "wasm/app/plan.hpp"
 #include "wasm/app/specimen.hpp"
 #include "wasm/app/sure.hpp"
 
@@ -9,6 +10,7 @@
 #include "engine/base/message_args.hpp"
 #include "engine/base/order.hpp"
 #include "engine/facts/journal.hpp"
+#include "engine/views/plan_view.hpp"
 #include "engine/views/return_view.hpp"
 #include "engine/views/status_view.hpp"
 #include "engine/views/sure_view.hpp"
@@ -80,6 +82,7 @@ using Inside = AppState::Inside;
         case Place::Kind::status:
         case Place::Kind::on_return:
         case Place::Kind::sure:
+        case Place::Kind::plan:
         case Place::Kind::parts:
             return Beside{fleet_page(in), here.subject};
         case Place::Kind::part: {
@@ -120,7 +123,8 @@ using Inside = AppState::Inside;
     const views::Assessed* aircraft = in.assessed(here.subject);
     const bool about_one = here.kind == Place::Kind::aircraft || here.kind == Place::Kind::pad ||
                            here.kind == Place::Kind::checks || here.kind == Place::Kind::status ||
-                           here.kind == Place::Kind::on_return || here.kind == Place::Kind::sure;
+                           here.kind == Place::Kind::on_return || here.kind == Place::Kind::sure ||
+                           here.kind == Place::Kind::plan;
     if (about_one && aircraft == nullptr) return fleet_page(in);
     switch (here.kind) {
         case Place::Kind::fleet:
@@ -146,6 +150,8 @@ using Inside = AppState::Inside;
             return return_page(in.return_asked, *aircraft);
         case Place::Kind::sure:
             return sure_page(in.tried, *aircraft);
+        case Place::Kind::plan:
+            return plan_page(in, *aircraft);
         case Place::Kind::parts:
             return parts_page(in.parts_asked, here.subject, in.context_of(here.subject));
         case Place::Kind::part:
@@ -167,6 +173,7 @@ using Inside = AppState::Inside;
         case Place::Kind::status:
         case Place::Kind::on_return:
         case Place::Kind::sure:
+        case Place::Kind::plan:
         case Place::Kind::parts:
         case Place::Kind::part:
             return Tab::fleet;
@@ -211,7 +218,7 @@ void AppState::Inside::make_screen() {
                         kind == Place::Kind::checks || kind == Place::Kind::status ||
                         kind == Place::Kind::form || kind == Place::Kind::parts ||
                         kind == Place::Kind::part || kind == Place::Kind::on_return ||
-                        kind == Place::Kind::sure || !screen.beside;
+                        kind == Place::Kind::sure || kind == Place::Kind::plan || !screen.beside;
     screen.page = chosen ? page_of(*this) : page_beside(*this, *screen.beside);
     screen.tab = caution_accepted ? tab_of(*this) : Tab::none;
     screen.can_go_back = places.size() > 1;
@@ -238,6 +245,8 @@ void AppState::Inside::make_screen() {
         screen.whys = views::whys_of(back->view);
     if (const auto* sure = std::get_if<SurePage>(&screen.page))
         screen.whys = views::whys_of(sure->view);
+    if (const auto* plan = std::get_if<PlanPage>(&screen.page))
+        screen.whys = views::whys_of(plan->view);
     if (!std::holds_alternative<RecordSheet>(screen.page)) screen.sheet = sheet;
     screen.theme = theme;
     screen.single_keys = single_keys;

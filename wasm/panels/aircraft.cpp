@@ -182,6 +182,9 @@ class AircraftPage {
         ui_.gap(target::apart);
         const ButtonSpec sure{"sure", ui_.say(Word::button_sure), true, view_.registration};
         if (quiet_button(ui_, sure)) answer_ = intent::OpenSure{view_.id};
+        ui_.gap(target::apart);
+        const ButtonSpec plan{"plan", ui_.say(Word::button_plan), true, view_.registration};
+        if (quiet_button(ui_, plan)) answer_ = intent::OpenPlan{view_.id};
     }
 
     void rates() {

@@ -1,0 +1,84 @@
+#include "engine/timeline/campaign.hpp"
+
+#include <algorithm>
+
+#include "engine/timeline/safer.hpp"
+
+namespace twoclocks::timeline {
+namespace {
+
+using base::Date;
+
+template <class State>
+[[nodiscard]] State& of_task(std::vector<State>& states, const std::string& key) {
+    const auto found = std::find_if(states.begin(), states.end(), [&](const State& one) {
+        if constexpr (requires { one.said; })
+            return one.said.task == key;
+        else
+            return one.task == key;
+    });
+    if (found != states.end()) return *found;
+    return states.emplace_back();
+}
+
+/// Of two records of one day the more careful.
+template <class Kind>
+[[nodiscard]] Kind careful(const Kind& left, const Kind& right, Date on) {
+    const facts::Body one{on, {}, left, {}};
+    const facts::Body other{on, {}, right, {}};
+    const auto both = safer({&one, &other}, false);
+    const Kind* out = both ? std::get_if<Kind>(&both->fields) : nullptr;
+    return out == nullptr ? right : *out;
+}
+
+void fold_task(const Record& record, const facts::PlanTask& said, PlanState& plan) {
+    PlanTaskState& state = of_task(plan.tasks, said.task);
+    const bool same_day = !state.said.task.empty() && state.on == record.in_use.on;
+    state = {same_day ? careful(state.said, said, state.on) : said, record.in_use.on, record.root};
+}
+
+void fold_step(const Record& record, const facts::PlanStep& said, PlanState& plan) {
+    PlanStepState& state = of_task(plan.steps, said.task);
+    state.task = said.task;
+    state.fact = record.root;
+    const Date on = record.in_use.on;
+    switch (said.step) {
+        case facts::TaskStep::begun:
+            state.begun = on;
+            break;
+        case facts::TaskStep::promised:
+            state.promised = said.promised;
+            break;
+        case facts::TaskStep::finished:
+            state.finished = on;
+            break;
+    }
+}
+
+}  // namespace
+
+void fold_campaign(const std::vector<const Record*>& records, Date today, AircraftState& state) {
+    std::optional<Date> terms_on;
+    for (const Record* record : records) {
+        const facts::Body& body = record->in_use;
+        if (record->withdrawn) continue;
+        // Days on which nobody works lie ahead.
+        if (const auto* closed = std::get_if<facts::Closed>(&body.fields))
+            state.campaign.closed.push_back(
+                {body.on, std::max(body.on, closed->last.value_or(body.on)), record->root});
+        if (body.on > today) continue;
+        if (const auto* task = std::get_if<facts::PlanTask>(&body.fields))
+            fold_task(*record, *task, state.campaign);
+        if (const auto* step = std::get_if<facts::PlanStep>(&body.fields))
+            fold_step(*record, *step, state.campaign);
+        if (const auto* terms = std::get_if<facts::PlanTerms>(&body.fields)) {
+            const bool same_day = terms_on == body.on;
+            state.campaign.terms =
+                same_day ? careful(state.campaign.terms, *terms, body.on) : *terms;
+            state.campaign.terms_fact = record->root;
+            terms_on = body.on;
+        }
+    }
+}
+
+}  // namespace twoclocks::timeline

@@ -1,0 +1,20 @@
+// The records of a campaign, folded.
+//
+// The hard questions.
+//   Which of several estimates of one task holds? The last by day; of one day the longest.
+//   Which of several terms? The last by day; of one day the more careful.
+//   Which of several steps? Begun and done on the last day that says so, promised by the last
+//   promise; what is done was begun. Records that disagree have done less and promise later.
+#pragma once
+
+#include "engine/timeline/state.hpp"
+
+namespace twoclocks::timeline {
+
+/// Fills what is recorded of the campaign by today.
+/// Units: days. Errors: none. Source: our choice.
+void fold_campaign(const std::vector<const Record*>& records,
+                   base::Date today,
+                   AircraftState& state);
+
+}  // namespace twoclocks::timeline

@@ -1,0 +1,21 @@
+// The plan of an aircraft's overhaul in words.
+#pragma once
+
+#include "engine/views/assess.hpp"
+#include "engine/views/plan.hpp"
+
+namespace twoclocks::views {
+
+/// The whole page. Ten thousand campaigns are lived through: keep it while nothing changes.
+/// Units: days. Errors: `missing` and `faults` say why there is no date. Source: our choice.
+[[nodiscard]] PlanView make_plan_view(const Assessed& aircraft);
+
+/// Every "why?" of the page: order, book, stop, back.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] std::vector<Why> whys_of(const PlanView& view);
+
+/// What form of a task begins with: as recorded, else as ours.
+/// Units: days. Errors: none. Source: our choice.
+[[nodiscard]] facts::PlanTask task_as_planned(const Assessed& aircraft, const std::string& key);
+
+}  // namespace twoclocks::views

@@ -1,0 +1,25 @@
+// Records whose further fields are told as lines, whatever they are about.
+#pragma once
+
+#include "engine/views/record_care.hpp"
+#include "engine/views/record_plan.hpp"
+
+namespace twoclocks::views {
+
+/// Kinds whose further fields are lines.
+template <class F>
+concept ListedRecord = CareRecord<F> || PlanRecord<F>;
+
+/// Every further field, one line each; the first is the second line of the record.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] std::vector<base::Message> more_of(const CareRecord auto& fields) {
+    return care_more(fields);
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] std::vector<base::Message> more_of(const PlanRecord auto& fields) {
+    return plan_more(fields);
+}
+
+}  // namespace twoclocks::views

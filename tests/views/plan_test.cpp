@@ -1,0 +1,147 @@
+// The page of the plan in words: days to act by, what comes of it, and plain answers where there
+// is no day.
+#include "catch_amalgamated.hpp"
+#include "tests/support/by_hand.hpp"
+#include "tests/support/pen.hpp"
+
+#include <string>
+
+#include "engine/base/region.hpp"
+#include "engine/views/plan_view.hpp"
+
+using namespace twoclocks;
+using base::Message;
+using base::Word;
+using facts::ItemRole;
+using support::add_item;
+using support::day;
+using support::hand_state;
+using support::hand_today;
+using timeline::AircraftState;
+using views::PlanView;
+
+namespace {
+
+std::string said(const Message& message) {
+    return base::say(message, {});
+}
+
+PlanView planned(const AircraftState& state) {
+    return views::make_plan_view(views::assess(state, hand_today));
+}
+
+/// Nothing flown for a year, so that the calendar alone ends it: in so many days.
+AircraftState ends_in(std::int32_t days) {
+    AircraftState state = hand_state();
+    add_item(state, ItemRole::overhaul, {}, days);
+    return state;
+}
+
+void promise(AircraftState& state, const char* task, const char* until) {
+    state.campaign.steps.push_back({task, hand_today, day(until), {}, {}});
+}
+
+bool any_line(const std::vector<Message>& lines, const std::string& text) {
+    for (const Message& line : lines)
+        if (said(line) == text) return true;
+    return false;
+}
+
+}  // namespace
+
+TEST_CASE("without an overhaul, a day or a sound plan there is no date", "[views][plan][bad]") {
+    CHECK(said(planned(hand_state()).missing) ==
+          "No overhaul limit is recorded, so there is nothing to plan towards.");
+    AircraftState unread = hand_state();
+    unread.usage.clear();
+    unread.certain.clear();
+    add_item(unread, ItemRole::overhaul, base::hours(100), {});
+    CHECK(said(planned(unread).missing) ==
+          "When the overhaul is due is not known: log readings, or say how much is to be flown.");
+    AircraftState loop = ends_in(400);
+    facts::PlanTask quotes;
+    quotes.task = "quotes";
+    quotes.waits_for = "order";
+    loop.campaign.tasks.push_back({quotes, hand_today, {}});
+    const PlanView view = planned(loop);
+    CHECK(said(view.missing) ==
+          "The plan does not hold together. Until it is mended, no date is given.");
+    REQUIRE(view.faults.size() == 1);
+    CHECK(view.faults.front().code == base::Trouble::task_loop);
+    CHECK(view.rows.empty());
+}
+
+TEST_CASE("with time enough the days to act by lie ahead", "[views][plan]") {
+    const PlanView view = planned(ends_in(600));
+    CHECK(said(view.missing).empty());
+    CHECK(said(view.order.text).starts_with("Order the kit by "));
+    CHECK(said(view.book.text).starts_with("Book the shop by "));
+    // 600 days after 1 July 2024: the calendar is sure.
+    CHECK(said(view.stop.text) == "Flying can be counted on until 21 Feb 2026");
+    CHECK(said(view.title) == "If all is begun today");
+    CHECK(any_line(view.today, "In every way looked at the aircraft is not kept waiting."));
+    CHECK(!view.order_late);
+    CHECK(view.next.empty());
+    CHECK(view.rows.size() == 27);
+    CHECK(views::whys_of(view).size() == 4);
+    // Tasks ahead stand on their last days: the first of them begins the line, long after today.
+    CHECK(view.today_permille == -1);
+    CHECK(view.rows.front().from_permille == 0);
+}
+
+TEST_CASE("inside the lead time it says what comes of it", "[views][plan]") {
+    const PlanView view = planned(ends_in(100));
+    CHECK(view.order_late);
+    CHECK(said(view.order.text).starts_with("The last day to order in time was "));
+    CHECK(any_line(
+        view.today,
+        "In 100 of 100 ways the aircraft stands a day or more and waits for what was begun too "
+        "late."));
+    CHECK(any_line(view.today, "Flying less does not help: the calendar ends it."));
+    REQUIRE(!view.next.empty());
+    CHECK(view.next.front().late);
+    CHECK(said(view.next.front().name) == "Ask for quotes and choose");
+    CHECK(views::assess(ends_in(100), hand_today).item_states.front() == views::State::act);
+}
+
+TEST_CASE("what is promised takes the place of the estimate", "[views][plan]") {
+    AircraftState state = ends_in(100);
+    state.campaign.steps.push_back({"quotes", day("2024-06-03"), {}, day("2024-06-10"), {}});
+    state.campaign.steps.push_back({"money", day("2024-06-03"), {}, day("2024-06-10"), {}});
+    state.campaign.steps.push_back({"order", day("2024-06-11"), {}, day("2024-06-12"), {}});
+    promise(state, "kit", "2024-08-30");
+    const PlanView view = planned(state);
+    CHECK(said(view.order.text) == "The kit was ordered on 11 Jun 2024");
+    CHECK(said(view.title) == "As it goes on");
+    CHECK(any_line(view.today, "The kit comes between 30 Aug 2024 and 30 Aug 2024."));
+    bool found = false;
+    for (const views::PlanNextRow& row : view.next)
+        found = found || (row.key == "kit" && said(row.when) == "promised for 30 Aug 2024");
+    CHECK(found);
+}
+
+TEST_CASE("hours that just last until the kit is here, by hand", "[views][plan]") {
+    AircraftState state = hand_state();
+    state.usage.insert(state.usage.begin(),
+                       {base::add_days(hand_today, -365), base::hours(800), {}});
+    state.certain = state.usage;
+    add_item(state, ItemRole::overhaul, base::hours(50), 2'000);
+    const PlanView view = planned(state);
+    std::string line;
+    for (const Message& one : view.today)
+        if (one.word == Word::plan_fly_less) line = said(one);
+    REQUIRE(!line.empty());
+    // 50 h over the days until all is ready, at about 30.4 days a month: between 190 and 240 days.
+    const double hours = std::stod(line.substr(std::string{"Flown no more than "}.size()));
+    CHECK(hours > 50.0 * 365 / 12 / 240);
+    CHECK(hours < 50.0 * 365 / 12 / 190);
+}
+
+TEST_CASE("a kit that would wait too long has a first day too", "[views][plan]") {
+    AircraftState state = ends_in(600);
+    state.campaign.terms.core_days = 150;
+    const PlanView view = planned(state);
+    CHECK(said(view.window).starts_with("Not before "));
+    state.campaign.terms.core_days = 10;
+    CHECK(said(planned(state).window).starts_with("Ordered by the last day"));
+}

@@ -1,0 +1,15 @@
+// The page of the plan, and what is opened from it.
+#pragma once
+
+#include "wasm/app/inside.hpp"
+
+namespace twoclocks::canvas {
+
+/// The page. Ten thousand campaigns are lived through once, not at every look at them.
+[[nodiscard]] PlanPage plan_page(AppState::Inside& in, const views::Assessed& aircraft);
+
+/// What the page asks for, and what opens it.
+void open_plan(AppState::Inside& in, const intent::OpenPlan& intent);
+void open_plan(AppState::Inside& in, const intent::OpenTask& intent);
+
+}  // namespace twoclocks::canvas
