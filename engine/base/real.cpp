@@ -150,6 +150,17 @@ double normal_cdf(double z) {
     return z < 0 ? tail : 1 - tail;
 }
 
+double normal_quantile(double share) {
+    double low = -6;
+    double high = 6;
+    constexpr int halvings = 40;
+    for (int halving = 0; halving < halvings; ++halving) {
+        const double middle = (low + high) / 2;
+        (normal_cdf(middle) < share ? low : high) = middle;
+    }
+    return (low + high) / 2;
+}
+
 double sin_fixed(double x) {
     const Turn turn = reduce(x);
     return quarter_value(turn.quarter, turn.rest);

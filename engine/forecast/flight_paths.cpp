@@ -27,14 +27,7 @@ struct Draws {
 /// The middle of one of so many parts of the normal distribution that are alike in chance.
 [[nodiscard]] double normal_part(std::size_t part, std::size_t parts) {
     const double chance = (static_cast<double>(part) + 0.5) / static_cast<double>(parts);
-    double low = -6;
-    double high = 6;
-    constexpr int halvings = 40;
-    for (int halving = 0; halving < halvings; ++halving) {
-        const double middle = (low + high) / 2;
-        (base::normal_cdf(middle) < chance ? low : high) = middle;
-    }
-    return (low + high) / 2;
+    return base::normal_quantile(chance);
 }
 
 [[nodiscard]] std::vector<double> normal_parts(std::size_t parts) {

@@ -10,23 +10,11 @@ namespace {
 constexpr double tenth_z = 1.281551565544600466965;  // nine tenths lie below; Abramowitz and Stegun
 constexpr double no_end = 100.0 * 366;
 
-/// The value of a normal distribution that a share lies below.
-[[nodiscard]] double normal_at(double share) {
-    double low = -6;
-    double high = 6;
-    constexpr int halvings = 40;
-    for (int halving = 0; halving < halvings; ++halving) {
-        const double middle = (low + high) / 2;
-        (base::normal_cdf(middle) < share ? low : high) = middle;
-    }
-    return (low + high) / 2;
-}
-
 [[nodiscard]] const std::vector<double>& parts_of_chance() {
     static const std::vector<double> parts = [] {
         std::vector<double> out;
         for (std::int32_t part = 0; part < run_out_parts; ++part)
-            out.push_back(normal_at((static_cast<double>(part) + 0.5) / run_out_parts));
+            out.push_back(base::normal_quantile((static_cast<double>(part) + 0.5) / run_out_parts));
         return out;
     }();
     return parts;

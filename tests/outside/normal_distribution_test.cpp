@@ -42,3 +42,13 @@ TEST_CASE("the chance of two printed networks comes out", "[outside][real]") {
     // P2: mean 50.8333, variance 11.19444, chance of 55 or less: 0.893496. [S + L]
     CHECK(std::abs(normal_cdf((55.0 - 305.0 / 6.0) / std::sqrt(403.0 / 36.0)) - 0.893496) < 5e-7);
 }
+
+TEST_CASE("shares of the normal distribution lie where tables have them", "[outside][real]") {
+    // Source: Abramowitz and Stegun, table 26.5 (from memory): x for Q = 0.1, 0.05, 0.025, 0.01.
+    CHECK(std::abs(normal_quantile(0.9) - 1.28155) < 5e-6);
+    CHECK(std::abs(normal_quantile(0.95) - 1.64485) < 5e-6);
+    CHECK(std::abs(normal_quantile(0.975) - 1.95996) < 5e-6);
+    CHECK(std::abs(normal_quantile(0.99) - 2.32635) < 5e-6);
+    CHECK(std::abs(normal_quantile(0.5)) < 1e-10);
+    CHECK(std::abs(normal_quantile(0.1) + normal_quantile(0.9)) < 1e-10);
+}
