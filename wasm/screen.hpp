@@ -196,6 +196,7 @@ struct SpecimenPage {
     views::Why why;
     std::vector<FieldView> fields;
     std::vector<views::PartRow> parts;
+    std::vector<views::PlanTaskRow> tasks;
     std::string digits;  // on the number pad
 };
 

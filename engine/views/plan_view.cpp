@@ -72,16 +72,17 @@ void explain_ways(Why& why, const Lived& lived, Word rule) {
     return base::whole_arg((of_thousand + per_hundred - 1) / per_hundred);
 }
 
-/// The last day for a task; when it was begun, once it was.
+/// The last day for a task; when it was done, once it was; that it is begun in between.
 [[nodiscard]] Figure last_day(const Lived& lived,
                               Role role,
                               const std::optional<std::int32_t>& day,
                               std::array<Word, 3> words) {
-    const auto [by, late, begun] = words;
+    const auto [by, late, done] = words;
     const Task* task = lived.with(role);
     if (task == nullptr) return figure({Word::plan_no_order, {}});
-    if (task->progress.begun)
-        return figure({begun, {lived.said(plan::day_at(*task->progress.begun))}});
+    if (task->progress.finished)
+        return figure({done, {lived.said(plan::day_at(*task->progress.finished) - 1)}});
+    if (task->progress.begun) return figure({Word::record_plan_begun, {task->name}});
     Figure out = figure({*day < 0 ? late : by, {lived.said(*day)}});
     explain_limit(out.why, lived);
     explain_path(out.why, lived, role);

@@ -169,6 +169,28 @@ std::vector<views::PartRow> parts() {
     return made;
 }
 
+/// A task that is done, one that decides the end, one that does not.
+std::vector<views::PlanTaskRow> tasks() {
+    const auto day = [](std::int32_t days) { return base::day_arg(base::Date{day_some + days}); };
+    std::vector<views::PlanTaskRow> made(3);
+    constexpr std::array names{Word::task_quotes, Word::task_kit, Word::task_queue};
+    for (std::uint32_t i = 0; i < made.size(); ++i) {
+        const auto start = static_cast<std::int32_t>(i) * 150;
+        made[i].key = "specimen-" + std::to_string(i);
+        made[i].name = {names[i], {}};
+        made[i].days = {Word::plan_task_days, {day(start), day(start + 250)}};
+        made[i].from_permille = start;
+        made[i].to_permille = start + 250;
+        made[i].late_permille = start + 400;
+    }
+    made[0].done = true;
+    made[0].days = {Word::plan_task_done, {day(250)}};
+    made[1].decides_often = true;
+    made[1].decides = {Word::plan_decides_always, {}};
+    made[2].decides = {Word::plan_decides_never, {}};
+    return made;
+}
+
 views::ChartView chart() {
     constexpr std::array<std::int32_t, 12> flown{
         120, 90, 260, 430, 700, 910, 1000, 820, 560, 300, 140, 60};
@@ -198,6 +220,7 @@ SpecimenPage make_specimen(base::Date today) {
     page.question = question();
     page.rows = rows();
     page.parts = parts();
+    page.tasks = tasks();
     page.fields = specimen_fields(today);
     page.chart = chart();
     page.digits = "1236.8";

@@ -10,6 +10,7 @@
 #include "wasm/widgets/life_box.hpp"
 #include "wasm/widgets/pad.hpp"
 #include "wasm/widgets/part_row.hpp"
+#include "wasm/widgets/plan_row.hpp"
 #include "wasm/widgets/question_card.hpp"
 #include "wasm/widgets/swatches.hpp"
 #include "wasm/widgets/text.hpp"
@@ -38,6 +39,8 @@ class Specimen {
         section(Word::specimen_entry, [&] { entry(); });
         ui_.gap(space::block);
         bar_chart(ui_, page_.chart);
+        ui_.gap(space::base);
+        tasks();
         caution_line(ui_);
     }
 
@@ -67,6 +70,22 @@ class Specimen {
         (void)choice_list(ui_,
                           {{"specimen-chosen", ui_.say(Word::specimen_chosen), true},
                            {"specimen-other", ui_.say(Word::specimen_other), false}});
+    }
+
+    void tasks() {
+        const auto at = [&](std::int32_t index) -> const views::PlanTaskRow& {
+            return page_.tasks[static_cast<std::uint32_t>(index)];
+        };
+        const auto height = [&](std::int32_t index, float width) {
+            return plan_row_height(ui_, at(index), width);
+        };
+        const auto draw = [&](const ListItem& item, const Rect& box) {
+            (void)plan_row(ui_, at(item.index), {350, 800}, item, box);
+        };
+        const auto count = static_cast<std::int32_t>(page_.tasks.size());
+        windowed_list(ui_,
+                      {"specimen-tasks", ui_.say(Word::plan_tasks), count, 1, target::apart},
+                      {height, draw});
     }
 
     void figures() {
