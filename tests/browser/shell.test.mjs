@@ -208,7 +208,7 @@ test('the rescue page saves a journal that the program can join', async (context
   await visit.page.goto(`${house.address}rescue.html`);
   const save = visit.page.getByRole('button', { name: 'Save it as a journal file' });
   await save.waitFor();
-  assert.ok((await visit.page.getByRole('status').textContent()).endsWith(' 968'));
+  assert.ok((await visit.page.getByRole('status').textContent()).endsWith(' 976'));
   const { name, bytes } = await visit.download(() => save.click());
   const other = await visitFor(context);
   await other.tap('button', read);
