@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { open } from './driver.mjs';
+import { now } from './pages.mjs';
 
 for (const size of ['small', 'phone', 'laptop']) {
   test(`at ${size} size every card of the fleet opens its own aircraft`, async (context) => {
@@ -16,7 +17,7 @@ for (const size of ['small', 'phone', 'laptop']) {
 }
 
 test('of a card that goes on under a fixed button the seen part is aimed at', async (context) => {
-  const page = await open('chromium', { size: 'phone', fleet: 'demo' });
+  const page = await open('chromium', { size: { width: 390, height: 760 }, fleet: 'demo', now });
   context.after(() => page.close());
   const { box: over } = await page.sees('button', 'Log a reading');
   const cards = await page.run(() => window.reader.all({ role: 'button' }));
