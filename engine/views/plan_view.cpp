@@ -220,22 +220,4 @@ std::vector<Why> whys_of(const PlanView& view) {
     return {view.order.why, view.book.why, view.stop.why, view.back.why};
 }
 
-facts::PlanTask task_as_planned(const Assessed& aircraft, const std::string& key) {
-    facts::PlanTask out;
-    const auto& records = aircraft.state.campaign.tasks;
-    const auto found = std::find_if(records.begin(), records.end(), [&](const auto& record) {
-        return record.said.task == key;
-    });
-    if (found != records.end()) out = found->said;
-    out.task = key;
-    if (out.likely_days) return out;
-    for (const Task& task : plan::tasks_of(aircraft.state.campaign, aircraft.today)) {
-        if (task.key != key) continue;
-        out.low_days = task.days.low;
-        out.likely_days = task.days.likely;
-        out.high_days = task.days.high;
-    }
-    return out;
-}
-
 }  // namespace twoclocks::views

@@ -14,8 +14,4 @@ namespace twoclocks::views {
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<Why> whys_of(const PlanView& view);
 
-/// What form of a task begins with: as recorded, else as ours.
-/// Units: days. Errors: none. Source: our choice.
-[[nodiscard]] facts::PlanTask task_as_planned(const Assessed& aircraft, const std::string& key);
-
 }  // namespace twoclocks::views
