@@ -31,10 +31,27 @@ template <class Kind>
     return out == nullptr ? right : *out;
 }
 
+/// Only what a record gives takes the place of what was said before.
+[[nodiscard]] facts::PlanTask over(const facts::PlanTask& before, facts::PlanTask said) {
+    if (!said.likely_days) {
+        said.low_days = before.low_days;
+        said.likely_days = before.likely_days;
+        said.high_days = before.high_days;
+        said.said_by = before.said_by;
+    }
+    if (!said.runs) said.runs = before.runs;
+    if (said.name.empty()) said.name = before.name;
+    if (said.waits_for.empty()) said.waits_for = before.waits_for;
+    if (said.resource.empty()) said.resource = before.resource;
+    return said;
+}
+
 void fold_task(const Record& record, const facts::PlanTask& said, PlanState& plan) {
     PlanTaskState& state = of_task(plan.tasks, said.task);
     const bool same_day = !state.said.task.empty() && state.on == record.in_use.on;
-    state = {same_day ? careful(state.said, said, state.on) : said, record.in_use.on, record.root};
+    facts::PlanTask now = over(state.said, said);
+    if (same_day) now = careful(now, state.said, state.on);
+    state = {std::move(now), record.in_use.on, record.root};
 }
 
 void fold_step(const Record& record, const facts::PlanStep& said, PlanState& plan) {

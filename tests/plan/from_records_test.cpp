@@ -89,6 +89,20 @@ TEST_CASE("the last by day holds, and of one day the longer", "[plan][records]")
     CHECK(in(p.tasks("2026-06-01"), "kit").days == plan::Estimate{100, 130, 140});
 }
 
+TEST_CASE("a record changes only what it gives", "[plan][records]") {
+    Planned p;
+    p.say("2026-05-01", days("build", 20, 30, 40));
+    for (const char* on : {"2026-05-01", "2026-05-02"}) {
+        PlanTask later;
+        later.task = "build";
+        later.waits_for = std::string{"findings "} + (on[9] == '1' ? "frame" : "strip");
+        p.say(on, later);
+        const Tasks tasks = p.tasks("2026-06-01");
+        CHECK(in(tasks, "build").days == plan::Estimate{20, 30, 40});
+        CHECK(waits(in(tasks, "build"), on[9] == '1' ? "frame" : "strip"));
+    }
+}
+
 TEST_CASE("a task that is left out keeps nobody waiting", "[plan][records]") {
     Planned p;
     PlanTask out;
