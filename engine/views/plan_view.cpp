@@ -39,6 +39,7 @@ void explain_limit(Why& why, const Lived& lived) {
 /// Each task on the way from one to the moment it must not keep waiting.
 void explain_path(Why& why, const Lived& lived, Role from) {
     const std::int32_t first = plan::place_of(lived.network, from);
+    if (first < 0) return;  // left out
     std::vector<bool> on_it(lived.network.tasks.size(), false);
     on_it[static_cast<std::size_t>(first)] = true;
     for (std::size_t place = 0; place < on_it.size(); ++place) {
@@ -79,7 +80,8 @@ void explain_ways(Why& why, const Lived& lived, Word rule) {
                               std::array<Word, 3> words) {
     const auto [by, late, done] = words;
     const Task* task = lived.with(role);
-    if (task == nullptr) return figure({Word::plan_no_order, {}});
+    if (task == nullptr)
+        return figure({role == Role::order ? Word::plan_no_order : Word::blank, {}});
     if (task->progress.finished)
         return figure({done, {lived.said(plan::day_at(*task->progress.finished) - 1)}});
     if (task->progress.begun) return figure({Word::record_plan_begun, {task->name}});

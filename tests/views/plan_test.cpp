@@ -7,6 +7,7 @@
 #include <string>
 
 #include "engine/base/region.hpp"
+#include "engine/plan/default_tasks.hpp"
 #include "engine/views/plan_view.hpp"
 
 using namespace twoclocks;
@@ -144,4 +145,20 @@ TEST_CASE("a kit that would wait too long has a first day too", "[views][plan]")
     CHECK(said(view.window).starts_with("Not before "));
     state.campaign.terms.core_days = 10;
     CHECK(said(planned(state).window).starts_with("Ordered by the last day"));
+}
+
+TEST_CASE("whatever task is left out, the rest is still planned", "[views][plan][bad]") {
+    for (const plan::Task& task : plan::default_tasks(plan::Work::overhaul)) {
+        CAPTURE(task.key);
+        AircraftState state = ends_in(400);
+        facts::PlanTask out;
+        out.task = task.key;
+        out.left_out = true;
+        state.campaign.tasks.push_back({out, hand_today, {}});
+        const PlanView view = planned(state);
+        CHECK(said(view.missing).empty());
+        CHECK(view.rows.size() == 26);
+        if (task.key == "order") CHECK(said(view.order.text) == "No task orders a kit");
+        CHECK(said(view.book.text).empty() == (task.key == "slot"));
+    }
 }

@@ -86,6 +86,7 @@ class PlanShown {
     void dates() {
         const auto one =
             [&](const char* id, const views::Figure& figure, std::int32_t why, Type type) {
+                if (figure.text.word == Word::blank) return;
                 if (line_link(ui_, id, type, Tone::ink, said(ui_, figure)))
                     answer_ = intent::OpenWhy{why};
                 ui_.gap(target::apart);
