@@ -264,7 +264,8 @@ Outcome Campaign::outcome() const {
     out.waiting_bad = day_up(at_share(waits, 0.9, true));
     for (std::size_t place = 0; place < in.days.size(); ++place) {
         out.critical_permille.push_back(share_permille(in.decided[place], in.done));
-        const bool ahead = in.task(place).stage == Stage::ahead;
+        // What nobody waits for has no last day.
+        const bool ahead = in.task(place).stage == Stage::ahead && !in.network.after[place].empty();
         Values starts = in.starts[place];
         out.starts.push_back(range_of_starts(starts));
         out.ends.push_back(ends(static_cast<std::int32_t>(place)));

@@ -162,3 +162,17 @@ TEST_CASE("whatever task is left out, the rest is still planned", "[views][plan]
         CHECK(said(view.book.text).empty() == (task.key == "slot"));
     }
 }
+
+TEST_CASE("a task that nobody waits for is told, and leaves the time line as long as it was",
+          "[views][plan]") {
+    AircraftState state = ends_in(400);
+    const std::string end = said(planned(state).to);
+    facts::PlanTask own;
+    own.task = "crane";
+    own.name = "Hire a crane";
+    own.low_days = own.likely_days = own.high_days = 3;
+    state.campaign.tasks.push_back({own, hand_today, {}});
+    const PlanView view = planned(state);
+    CHECK(any_line(view.notes, "Nothing waits for: Hire a crane."));
+    CHECK(said(view.to).substr(said(view.to).size() - 4) == end.substr(end.size() - 4));
+}
