@@ -205,6 +205,7 @@ export const formPages = [
     taps: async (page) => {
       await addDirective(page);
       await again(page, 'ISLE-3');
+      await page.key('End');
     },
     sign: ['button', 'Does it apply?: Mast check'],
   },

@@ -63,6 +63,7 @@ export async function again(page, registration) {
   await page.tap('tab', 'Files');
   await page.tap('tab', 'Fleet');
   await openAircraft(registration)(page);
+  await page.key('Home'); // a page keeps where it was left, and how far a finger drags it may vary
 }
 
 /** A directive on ISLE-3 that nobody has decided on. */

@@ -136,6 +136,14 @@ TEST_CASE("a finger that rests before it lifts leaves the page still", "[canvas]
     }
 }
 
+TEST_CASE("a finger that rests and then stirs lets go at the speed it stirs with",
+          "[canvas][gestures]") {
+    Gestures gestures = flung();
+    (void)gestures.pointer({move, 1, 100, 400.5F, 200, touch});
+    (void)gestures.pointer({up, 1, 100, 400.5F, 210, touch});
+    CHECK_FALSE(gestures.gliding());  // half a pixel in 100 ms is below the least speed of a glide
+}
+
 TEST_CASE("with less motion nothing glides", "[canvas][gestures]") {
     Gestures gestures = flung();
     gestures.set_less_motion(true);

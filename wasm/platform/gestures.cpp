@@ -91,7 +91,8 @@ Gesture Gestures::move(const PointerEvent& event) {
     const float delta = vertical_ ? event.y - last_y_ : event.x - last_x_;
     const double elapsed_ms = std::max(1.0, event.time_ms - last_ms_);
     const double now = static_cast<double>(delta) / elapsed_ms;
-    speed_px_per_ms_ = began ? now : 0.6 * speed_px_per_ms_ + 0.4 * now;
+    const bool rested = elapsed_ms > rest_before_lift_ms;
+    speed_px_per_ms_ = began || rested ? now : 0.6 * speed_px_per_ms_ + 0.4 * now;
     last_x_ = event.x;
     last_y_ = event.y;
     last_ms_ = event.time_ms;
