@@ -206,6 +206,7 @@ export const formPages = [
       await addDirective(page);
       await again(page, 'ISLE-3');
       await page.key('End');
+      await page.key('PageUp');
     },
     sign: ['button', 'Does it apply?: Mast check'],
   },
