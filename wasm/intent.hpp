@@ -51,7 +51,10 @@ enum class FormKind : std::uint8_t {
     plan_task,
     plan_step,
     plan_terms,
-    closed_days
+    closed_days,
+    route,
+    plan_costs,
+    plan_kept
 };
 
 /// Text sizes a person can choose, per cent of the usual, smallest first.
@@ -102,10 +105,16 @@ struct OpenPlan {
 };  // the campaign of its overhaul
 
 struct OpenTask {
-    FormKind kind{};  // what is recorded of it: its days, or how far it is
+    FormKind kind{};  // what is recorded of it: its days, how far it is, or what a route is
     base::Id aircraft;
-    std::string task;
+    std::string task;  // its key, or that of the route
 };
+
+struct OpenRoutes {
+    base::Id aircraft;
+};  // the routes of its overhaul, side by side
+
+struct OpenStagger {};  // who of the fleet goes in when
 
 struct TryMonth {
     base::FlightTime month;
@@ -242,6 +251,8 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::OpenSure,
                             intent::OpenPlan,
                             intent::OpenTask,
+                            intent::OpenRoutes,
+                            intent::OpenStagger,
                             intent::TryMonth,
                             intent::TryThrough,
                             intent::StopTrying,

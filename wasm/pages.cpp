@@ -58,6 +58,12 @@ Message title_of(const Page& page) {
             [](const PlanPage& plan) {
                 return Message{Word::title_plan, {base::text_arg(plan.view.registration)}};
             },
+            [](const RoutesPage& routes) {
+                return Message{Word::routes_title, {base::text_arg(routes.view.registration)}};
+            },
+            [](const StaggerPage&) {
+                return Message{Word::stagger_title, {}};
+            },
             [](const PartsPage& parts) {
                 const std::string& registration = parts.view.registration;
                 if (registration.empty()) return Message{Word::title_parts, {}};
@@ -93,6 +99,8 @@ float width_of(const Page& page, float whole) {
               [](const ReturnPage&) { return page::column_most; },
               [&](const SurePage&) { return roomy ? page::spread_most : page::column_most; },
               [&](const PlanPage&) { return roomy ? page::spread_most : page::column_most; },
+              [&](const RoutesPage&) { return roomy ? page::spread_most : page::column_most; },
+              [](const StaggerPage&) { return page::column_most; },
               [](const PartsPage&) { return page::column_most; },
               [&](const PartPage&) { return roomy ? page::spread_most : page::column_most; },
               [](const SpecimenPage&) { return page::column_most; },
@@ -123,6 +131,8 @@ Answer draw_page(Ui& ui, const Rect& area, const Page& page, ListPane pane) {
               [&](const ReturnPage& view) { return return_panel(ui, area, view); },
               [&](const SurePage& view) { return sure_panel(ui, area, view); },
               [&](const PlanPage& view) { return plan_panel(ui, area, view); },
+              [&](const RoutesPage& view) { return routes_panel(ui, area, view); },
+              [&](const StaggerPage& view) { return stagger_panel(ui, area, view); },
               [&](const PartsPage& view) { return parts_panel(ui, area, view); },
               [&](const PartPage& view) { return part_panel(ui, area, view); },
               [&](const SpecimenPage& view) { return specimen_panel(ui, area, view); },

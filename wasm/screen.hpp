@@ -12,8 +12,10 @@
 #include "engine/base/region.hpp"
 #include "engine/views/part_list_view.hpp"
 #include "engine/views/part_views.hpp"
-#include "engine/views/status.hpp"
 #include "engine/views/plan.hpp"
+#include "engine/views/routes.hpp"
+#include "engine/views/stagger_view.hpp"
+#include "engine/views/status.hpp"
 #include "engine/views/sure.hpp"
 #include "engine/views/views.hpp"
 
@@ -165,6 +167,16 @@ struct PlanPage {
     views::PlanView view;
 };
 
+/// The routes of an overhaul, side by side.
+struct RoutesPage {
+    views::RoutesView view;
+};
+
+/// Who of the fleet goes in when.
+struct StaggerPage {
+    views::StaggerView view;
+};
+
 /// Parts of one aircraft or of all the record, and what was asked of the list.
 struct PartsPage {
     views::PartListView view;
@@ -219,6 +231,8 @@ using Page = std::variant<WelcomePage,
                           ReturnPage,
                           SurePage,
                           PlanPage,
+                          RoutesPage,
+                          StaggerPage,
                           PartsPage,
                           PartPage,
                           NothingChosenPage>;

@@ -54,6 +54,7 @@ function plan(book, aircraft) {
     confidence_percent: 90,
     margin_days: 7,
     core_days: 150,
+    out_at_once: 1,
   });
   book.add('plan_task', '2026-10-26', [aircraft], {
     task: 'kit',
@@ -84,5 +85,92 @@ function plan(book, aircraft) {
   book.add('closed', '2026-12-24', [aircraft], {
     closed_last: '2027-01-06',
     why: 'Turn of the year',
+  });
+  worth(book, aircraft);
+}
+
+/** What its days are worth, the plan that was kept, and three routes to choose from. */
+function worth(book, aircraft) {
+  book.add('plan_costs', '2026-10-14', [aircraft], {
+    overhaul_sum: '278000.00 EUR',
+    lost_day: '410.00 EUR',
+    saved_day: '120.00 EUR',
+    interest_permille: 45,
+  });
+  book.add('plan_kept', '2026-10-16', [aircraft], {
+    order_on: '2026-11-02',
+    book_on: '2026-11-30',
+    stop_on: '2027-05-10',
+    back_on: '2027-09-20',
+  });
+  book.add('route', '2026-11-04', [aircraft], {
+    route_key: 'near',
+    route_name: 'Shop of the example',
+    route_by: 'service_centre',
+    carriage: 'flown',
+    ferry_hours: 2880,
+    there_days: 1,
+    back_days: 1,
+    queue_days: 75,
+    low_days: 75,
+    likely_days: 95,
+    high_days: 130,
+    price_basis: 'estimate',
+    price: '278000.00 EUR',
+    tax: 'recoverable',
+    tax_permille: 200,
+    price_until: '2027-03-31',
+    warranty_months: 12,
+    warranty_hours: 3600000,
+    warranty_from: 'release',
+    release_accepted: 'accepted',
+    shop_takes: 1,
+    said_by: 'Shop of the example',
+  });
+  book.add('route', '2026-11-09', [aircraft], {
+    route_key: 'works',
+    route_name: 'Works of the example',
+    route_by: 'works',
+    carriage: 'flown',
+    ferry_hours: 25200,
+    there_days: 3,
+    back_days: 4,
+    queue_days: 150,
+    kit_days: 30,
+    low_days: 28,
+    likely_days: 35,
+    high_days: 45,
+    price_basis: 'fixed',
+    price: '312000.00 EUR',
+    tax: 'recoverable',
+    tax_permille: 190,
+    price_until: '2026-12-31',
+    warranty_months: 24,
+    warranty_hours: 3600000,
+    warranty_from: 'first_flight',
+    release_accepted: 'accepted',
+    said_by: 'Works of the example',
+  });
+  book.add('route', '2026-11-18', [aircraft], {
+    route_key: 'water',
+    route_name: 'Shop over the water',
+    route_by: 'abroad',
+    carriage: 'crated',
+    there_days: 35,
+    back_days: 35,
+    queue_days: 20,
+    low_days: 50,
+    likely_days: 60,
+    high_days: 90,
+    price_basis: 'hourly',
+    price: '226000.00 EUR',
+    freight: '19500.00 EUR',
+    tax: 'borne',
+    tax_permille: 200,
+    duty_permille: 25,
+    warranty_months: 12,
+    warranty_from: 'shipment',
+    release_accepted: 'unknown',
+    said_by: 'Shop over the water',
   });
 }

@@ -42,6 +42,7 @@ enum class ArgType : std::uint8_t {
     hours_whole,  // seconds in `first`, cut down to whole hours: 2,400
     hours_exact,  // seconds in `first`, nothing cut, in the HoursForm in `second`: 9:51
     decimal,      // `first` with its last `second` digits behind the decimal sign: 1,234.50
+    money,        // as decimal, and the code of its currency in `text`: 1,234.50 EUR
     span,         // years in `first`, days in `second`: 7 y 166 d
     word          // a Word in `first`
 };

@@ -4,6 +4,7 @@
 #include "engine/base/date.hpp"
 #include "engine/base/flight_time.hpp"
 #include "engine/base/message.hpp"
+#include "engine/base/money.hpp"
 
 namespace twoclocks::base {
 
@@ -70,6 +71,21 @@ namespace twoclocks::base {
 /// Units: the message's. Range: 0 to 9 decimals. Errors: none. Source: our choice.
 [[nodiscard]] inline Arg decimal_arg(std::int64_t units, std::int32_t decimals) {
     return {ArgType::decimal, units, decimals, {}};
+}
+
+/// An amount, every digit of it.
+/// Units: minor units. Errors: none. Source: ISO 4217.
+[[nodiscard]] inline Arg money_arg(Money money) {
+    return {ArgType::money,
+            money.minor_units,
+            minor_digits(money.currency),
+            print_currency(money.currency)};
+}
+
+/// An amount that was reckoned, in whole units of its currency, rounded up.
+/// Units: whole units of the currency. Errors: none. Source: our choice, costs round up.
+[[nodiscard]] inline Arg cost_arg(Money money) {
+    return {ArgType::money, whole_units_up(money), 0, print_currency(money.currency)};
 }
 
 /// Years and days.

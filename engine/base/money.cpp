@@ -175,6 +175,14 @@ Money divided(Money whole, std::int64_t parts, MoneyRound round) {
     return {more ? share + 1 : share, whole.currency};
 }
 
+std::int64_t whole_units_up(Money money) {
+    constexpr std::int64_t ten = 10;
+    std::int64_t unit = 1;
+    for (std::int32_t digit = 0; digit < minor_digits(money.currency); ++digit)
+        unit *= ten;
+    return divided(money, unit, MoneyRound::up).minor_units;
+}
+
 std::vector<Money> split(Money whole, std::int32_t parts) {
     const Money least = divided(whole, parts, MoneyRound::down);
     const std::int64_t greater = whole.minor_units - least.minor_units * parts;

@@ -72,6 +72,10 @@ inline constexpr std::int64_t most_minor_units = 1'000'000'000'000'000;
 /// Units: minor units. Range: `parts` from 1. Errors: none. Source: our choice.
 [[nodiscard]] Money divided(Money whole, std::int64_t parts, MoneyRound round);
 
+/// The amount in whole units of its currency, toward plus infinity.
+/// Units: major units. Errors: none. Source: our choice, costs round up.
+[[nodiscard]] std::int64_t whole_units_up(Money money);
+
 /// Shares that differ by one minor unit at most, the greater first, and add up to the whole.
 /// Units: minor units. Range: `parts` from 1. Errors: none. Source: our choice, because a split
 /// never loses a minor unit.

@@ -125,6 +125,8 @@ constexpr std::array month_words{Word::month_1,
                                 region);
         case ArgType::decimal:
             return write_decimal(arg, region);
+        case ArgType::money:
+            return write_decimal(arg, region) + "\xC2\xA0" + arg.text;
         case ArgType::span:
             return write_span(arg, region);
         case ArgType::word:

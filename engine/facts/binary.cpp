@@ -43,6 +43,11 @@ class BinaryWriter final : public FieldTeller {
         maybe(value, [](base::Count count) { return count.value; });
     }
 
+    void money(std::string_view, const std::optional<base::Money>& value) override {
+        maybe(value, [](base::Money money) { return money.minor_units; });
+        if (value) write_text(base::print_currency(value->currency), out_);
+    }
+
     void months(std::string_view, const std::optional<std::int32_t>& value) override {
         maybe(value, [](std::int32_t months) { return std::int64_t{months}; });
     }
@@ -144,6 +149,16 @@ class BinaryReader final : public FieldTaker {
 
     void count(std::string_view, std::optional<base::Count>& value) override {
         if (whole() == 1) value = base::Count{whole()};
+    }
+
+    void money(std::string_view, std::optional<base::Money>& value) override {
+        if (whole() != 1) return;
+        value = base::Money{whole(), {}};
+        std::string code;
+        sound = sound && read_text(in_, code);
+        const auto currency = base::parse_currency(code);
+        sound = sound && currency.ok();
+        if (sound) value->currency = currency.value();
     }
 
     void months(std::string_view, std::optional<std::int32_t>& value) override {

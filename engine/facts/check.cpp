@@ -44,6 +44,13 @@ class Checker final : public FieldTeller {
         }
     }
 
+    void money(std::string_view key, const std::optional<base::Money>& money) override {
+        if (!money) return;
+        const base::Arg said = base::text_arg(base::print_money(*money));
+        if (money->minor_units < 0) complain(Trouble::price_negative, key, said);
+        if (money->minor_units > base::most_minor_units) complain(Trouble::money_absurd, key, said);
+    }
+
     void months(std::string_view key, const std::optional<std::int32_t>& months) override {
         if (!months) return;
         if (*months == 0) {

@@ -19,20 +19,41 @@ void complain(Problems& out, Trouble code, base::Arg about, std::string_view key
     out.push_back(std::move(problem));
 }
 
-void check(const PlanTask& task, Problems& out) {
-    const base::Arg named = base::text_arg(task.name.empty() ? task.task : task.name);
+/// The three points of a task, or of all the work on a route.
+template <class Kind>
+void check_days(const Kind& kind, const std::string& key, Problems& out) {
+    const base::Arg named = base::text_arg(kind.name.empty() ? key : kind.name);
     const int given =
-        (task.low_days ? 1 : 0) + (task.likely_days ? 1 : 0) + (task.high_days ? 1 : 0);
+        (kind.low_days ? 1 : 0) + (kind.likely_days ? 1 : 0) + (kind.high_days ? 1 : 0);
     if (given != 0 && given != 3) complain(out, Trouble::plan_task_days_missing, named, "low_days");
-    if (given == 3 && (*task.low_days > *task.likely_days || *task.likely_days > *task.high_days))
+    if (given == 3 && (*kind.low_days > *kind.likely_days || *kind.likely_days > *kind.high_days))
         complain(out, Trouble::task_out_of_order, named, "likely_days");
+}
+
+/// Amounts of two currencies have no sum.
+void check_costs(const PlanCosts& costs, Problems& out) {
+    const std::optional<base::Money>* before = nullptr;
+    const auto look = [&](std::string_view key, const std::optional<base::Money>& amount) {
+        if (!amount) return;
+        if (before != nullptr && (*before)->currency != amount->currency)
+            complain(
+                out, Trouble::costs_currencies, base::text_arg(base::print_money(*amount)), key);
+        before = &amount;
+    };
+    look("overhaul_sum", costs.sum);
+    look("lost_day", costs.lost_day);
+    look("saved_day", costs.saved_day);
+    look("life_hour", costs.life_hour);
+    look("life_month", costs.life_month);
 }
 
 }  // namespace
 
 Problems check_plan(const Body& body) {
     Problems out;
-    if (const auto* task = std::get_if<PlanTask>(&body.fields)) check(*task, out);
+    if (const auto* task = std::get_if<PlanTask>(&body.fields)) check_days(*task, task->task, out);
+    if (const auto* route = std::get_if<Route>(&body.fields)) check_days(*route, route->route, out);
+    if (const auto* costs = std::get_if<PlanCosts>(&body.fields)) check_costs(*costs, out);
     if (const auto* step = std::get_if<PlanStep>(&body.fields);
         step != nullptr && step->step == TaskStep::promised && !step->promised)
         complain(out, Trouble::plan_promise_missing, base::text_arg(step->task), "promised");

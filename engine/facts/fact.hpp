@@ -256,7 +256,10 @@ using Fields = std::variant<UnknownKind,
                             PlanTask,
                             PlanStep,
                             PlanTerms,
-                            Closed>;
+                            Closed,
+                            Route,
+                            PlanCosts,
+                            PlanKept>;
 
 /// What a fact says: the day it is true for, what it is about, its own fields.
 struct Body {

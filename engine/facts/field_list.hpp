@@ -30,9 +30,6 @@ void visit(Io& io, F& fields) {
     io.text("why", fields.why);
 }
 
-/// A whole, in thousandths.
-inline constexpr std::int32_t whole_permille = 1'000;
-
 template <class Io, Is<Interval> F>
 void visit_first(Io& io, F& fields) {
     io.time("first_hours", fields.hours);

@@ -40,6 +40,8 @@ class FieldTeller {
 
     virtual void count(std::string_view, const std::optional<base::Count>&) {}
 
+    virtual void money(std::string_view, const std::optional<base::Money>&) {}
+
     virtual void months(std::string_view, const std::optional<std::int32_t>&) {}
 
     /// A number from 0 to `most`.
@@ -97,6 +99,8 @@ class FieldTaker {
     virtual void time(std::string_view, std::optional<base::FlightTime>&) {}
 
     virtual void count(std::string_view, std::optional<base::Count>&) {}
+
+    virtual void money(std::string_view, std::optional<base::Money>&) {}
 
     virtual void months(std::string_view, std::optional<std::int32_t>&) {}
 

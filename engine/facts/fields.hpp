@@ -45,7 +45,10 @@ inline constexpr std::array<std::string_view, std::variant_size_v<Fields>> kind_
     "plan_task",
     "plan_step",
     "plan_terms",
-    "closed"};
+    "closed",
+    "route",
+    "plan_costs",
+    "plan_kept"};
 
 /// An empty record of the kind that a word names; a word we do not know is kept as it is.
 /// Units: none. Errors: none. Source: our choice.

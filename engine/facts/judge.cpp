@@ -30,6 +30,16 @@ base::Date Judge::date_of(std::string_view key, const std::string& text) {
     return {};
 }
 
+std::optional<base::Money> Judge::money_of(std::string_view key, const std::string& text) {
+    const auto money = base::parse_money(text, {});
+    if (money && base::print_money(money.value()) == text) return money.value();
+    Problem problem = money ? base::trouble(Trouble::money_malformed, {base::excerpt_arg(text)})
+                            : money.problems().front();
+    problem.field = key;
+    problems_.push_back(std::move(problem));
+    return std::nullopt;
+}
+
 void Judge::id_in(std::string_view key, const Json& value, base::Id& out) {
     const base::Result<base::Id> id = base::parse_id(value.text);
     if (id) {

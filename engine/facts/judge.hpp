@@ -26,6 +26,12 @@ class Judge {
     /// Units: days. Errors: those of parse_date. Source: journal.schema.json.
     [[nodiscard]] base::Date date_of(std::string_view key, const std::string& text);
 
+    /// An amount in its one way of writing: without a code it would be in anybody's currency.
+    /// Units: minor units. Errors: those of parse_money, money_malformed in another way of writing.
+    /// Source: journal.schema.json.
+    [[nodiscard]] std::optional<base::Money> money_of(std::string_view key,
+                                                      const std::string& text);
+
     /// An id, and a reference.
     /// Units: none. Errors: fact_field_wrong. Source: journal.schema.json.
     void id_in(std::string_view key, const Json& value, base::Id& out);

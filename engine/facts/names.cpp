@@ -81,6 +81,28 @@ constexpr std::array task_step_names{named(TaskStep::begun, "begun"),
                                      named(TaskStep::finished, "finished")};
 constexpr std::array plan_work_names{named(PlanWork::overhaul, "overhaul"),
                                      named(PlanWork::calendar_work, "calendar_work")};
+constexpr std::array route_by_names{named(RouteBy::works, "works"),
+                                    named(RouteBy::service_centre, "service_centre"),
+                                    named(RouteBy::abroad, "abroad"),
+                                    named(RouteBy::own_workshop, "own_workshop")};
+constexpr std::array carriage_names{named(Carriage::flown, "flown"),
+                                    named(Carriage::on_permit, "on_permit"),
+                                    named(Carriage::crated, "crated"),
+                                    named(Carriage::stays, "stays")};
+constexpr std::array price_basis_names{named(PriceBasis::estimate, "estimate"),
+                                       named(PriceBasis::fixed, "fixed"),
+                                       named(PriceBasis::hourly, "hourly")};
+constexpr std::array tax_case_names{named(TaxCase::unknown, "unknown"),
+                                    named(TaxCase::none, "none"),
+                                    named(TaxCase::recoverable, "recoverable"),
+                                    named(TaxCase::borne, "borne")};
+constexpr std::array acceptance_names{named(Acceptance::unknown, "unknown"),
+                                      named(Acceptance::accepted, "accepted"),
+                                      named(Acceptance::refused, "refused")};
+constexpr std::array warranty_from_names{named(WarrantyFrom::unknown, "unknown"),
+                                         named(WarrantyFrom::release, "release"),
+                                         named(WarrantyFrom::shipment, "shipment"),
+                                         named(WarrantyFrom::first_flight, "first_flight")};
 
 }  // namespace
 
@@ -122,6 +144,18 @@ std::span<const Name> names_of(Choices choices) {
             return task_step_names;
         case Choices::plan_work:
             return plan_work_names;
+        case Choices::route_by:
+            return route_by_names;
+        case Choices::carriage:
+            return carriage_names;
+        case Choices::price_basis:
+            return price_basis_names;
+        case Choices::tax_case:
+            return tax_case_names;
+        case Choices::acceptance:
+            return acceptance_names;
+        case Choices::warranty_from:
+            return warranty_from_names;
     }
     return {};
 }

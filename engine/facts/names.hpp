@@ -27,7 +27,13 @@ enum class Choices : std::uint8_t {
     in_force,
     task_days,
     task_step,
-    plan_work
+    plan_work,
+    route_by,
+    carriage,
+    price_basis,
+    tax_case,
+    acceptance,
+    warranty_from
 };
 
 /// Which of them a type is.
@@ -69,6 +75,18 @@ template <>
 inline constexpr Choices choices_of<TaskStep> = Choices::task_step;
 template <>
 inline constexpr Choices choices_of<PlanWork> = Choices::plan_work;
+template <>
+inline constexpr Choices choices_of<RouteBy> = Choices::route_by;
+template <>
+inline constexpr Choices choices_of<Carriage> = Choices::carriage;
+template <>
+inline constexpr Choices choices_of<PriceBasis> = Choices::price_basis;
+template <>
+inline constexpr Choices choices_of<TaxCase> = Choices::tax_case;
+template <>
+inline constexpr Choices choices_of<Acceptance> = Choices::acceptance;
+template <>
+inline constexpr Choices choices_of<WarrantyFrom> = Choices::warranty_from;
 
 /// A value of an enumeration, as a number, and its word in the file.
 struct Name {

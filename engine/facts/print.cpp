@@ -61,6 +61,10 @@ class Writer final : public FieldTeller {
         if (count) whole(key, count->value);
     }
 
+    void money(std::string_view key, const std::optional<base::Money>& money) override {
+        if (money) needed_text(key, base::print_money(*money));
+    }
+
     void months(std::string_view key, const std::optional<std::int32_t>& months) override {
         if (months) whole(key, *months);
     }

@@ -66,6 +66,12 @@ struct Outcome {
     std::int32_t handbook_permille{0};        // how often that day is kept
 };
 
+/// Two days of each way, in the order lived through. Days of the plan, as moments.
+struct Draws {
+    std::vector<float> limits;   // the limit less the margin; the last flight, once it was
+    std::vector<float> readies;  // stopped no earlier than this, the work waits for nothing
+};
+
 /// A campaign being lived through, in slices.
 class Campaign {
   public:
@@ -84,6 +90,10 @@ class Campaign {
     /// What those lived through come to.
     /// Units: days, thousandths. Range: after at least one. Errors: none. Source: our choice.
     [[nodiscard]] Outcome outcome() const;
+
+    /// The days of those lived through.
+    /// Units: days. Errors: none. Source: our choice.
+    [[nodiscard]] Draws draws() const;
 
   private:
     struct Inside;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <string_view>
+#include <utility>
 
 #include "engine/base/message_args.hpp"
 
@@ -204,6 +205,13 @@ constexpr std::array rows{
         "cores_out"},
 };
 
+/// Tasks that only some routes have.
+constexpr std::array<std::pair<std::string_view, Word>, 4> of_routes{
+    {{"crate", Word::task_crate},
+     {"shop", Word::task_shop},
+     {"home", Word::task_home},
+     {"assemble", Word::task_assemble}}};
+
 [[nodiscard]] const Row* row_of(std::string_view key) {
     for (const Row& row : rows)
         if (row.key == key) return &row;
@@ -229,10 +237,16 @@ void add_links(std::string_view after, Work wanted, std::vector<Link>& out) {
 
 }  // namespace
 
+bool is_ours(std::string_view key) {
+    return row_of(key) != nullptr;
+}
+
 base::Arg task_name(std::string_view key, const std::string& own) {
     if (!own.empty()) return base::text_arg(own);
-    const Row* row = row_of(key);
-    return row == nullptr ? base::text_arg(std::string{key}) : base::word_arg(row->name);
+    if (const Row* row = row_of(key)) return base::word_arg(row->name);
+    for (const auto& [named, word] : of_routes)
+        if (named == key) return base::word_arg(word);
+    return base::text_arg(std::string{key});
 }
 
 Tasks default_tasks(Work wanted) {

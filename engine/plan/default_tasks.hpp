@@ -20,6 +20,10 @@ inline constexpr base::Date default_tasks_made{20'786};  // 29 November 2026
 /// estimate for an independent shop, two to four months on the ground.
 [[nodiscard]] Tasks default_tasks(Work work);
 
+/// Whether a key is that of one of these tasks.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] bool is_ours(std::string_view key);
+
 /// What people call a task: its own name, our word for the key, or the key.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] base::Arg task_name(std::string_view key, const std::string& own);

@@ -4,6 +4,8 @@
 #include <charconv>
 
 #include "engine/base/message_args.hpp"
+#include "engine/plan/by_route.hpp"
+#include "engine/plan/edit_tasks.hpp"
 #include "engine/plan/moment.hpp"
 
 namespace twoclocks::plan {
@@ -14,12 +16,6 @@ using timeline::PlanStepState;
 using timeline::PlanTaskState;
 
 constexpr std::int32_t most_lag_days = 3'653;
-
-[[nodiscard]] Task* find(Tasks& tasks, std::string_view key) {
-    const auto found =
-        std::find_if(tasks.begin(), tasks.end(), [&](const Task& one) { return one.key == key; });
-    return found == tasks.end() ? nullptr : &*found;
-}
 
 /// "kit+5": five days after the kit.
 [[nodiscard]] Link link_in(std::string_view text) {
@@ -46,30 +42,9 @@ constexpr std::int32_t most_lag_days = 3'653;
     return out;
 }
 
-/// Who waited for a task that is left out waits for what it waited for.
-void leave_out(Tasks& tasks, const std::string& key) {
-    const Task* out = find(tasks, key);
-    if (out == nullptr) return;
-    const std::vector<Link> instead = out->after;
-    std::erase_if(tasks, [&](const Task& task) { return task.key == key; });
-    for (Task& task : tasks) {
-        const auto waits = std::find_if(
-            task.after.begin(), task.after.end(), [&](const Link& one) { return one.key == key; });
-        if (waits == task.after.end()) continue;
-        const std::int32_t lag = waits->lag;
-        task.after.erase(waits);
-        for (const Link& link : instead) {
-            const auto known = std::find_if(task.after.begin(),
-                                            task.after.end(),
-                                            [&](const Link& one) { return one.key == link.key; });
-            if (known == task.after.end()) task.after.push_back({link.key, link.lag + lag});
-        }
-    }
-}
-
 void apply(const PlanTaskState& record, Tasks& tasks) {
     const facts::PlanTask& said = record.said;
-    Task* task = find(tasks, said.task);
+    Task* task = find_task(tasks, said.task);
     if (task == nullptr) {
         if (said.left_out) return;
         Task own{said.task, task_name(said.task, said.name), {}, {}, {}, {}, {}};
@@ -88,10 +63,10 @@ void apply(const PlanTaskState& record, Tasks& tasks) {
 /// A task of one's own is done in the latest stage of what it waits for, and of what waits for it
 /// in the earliest; nobody has to say so.
 void put_in_stage(Tasks& tasks, const std::string& key) {
-    Task* own = find(tasks, key);
+    Task* own = find_task(tasks, key);
     if (own == nullptr) return;
     for (const Link& link : own->after) {
-        const Task* before = find(tasks, link.key);
+        const Task* before = find_task(tasks, link.key);
         if (before != nullptr) own->stage = std::max(own->stage, before->stage);
     }
 }
@@ -101,7 +76,7 @@ void put_in_stage(Tasks& tasks, const std::string& key) {
 }
 
 void apply(const PlanStepState& record, base::Date today, Tasks& tasks) {
-    Task* task = find(tasks, record.task);
+    Task* task = find_task(tasks, record.task);
     if (task == nullptr) return;
     Progress& progress = task->progress;
     if (record.begun) progress.begun = days_from(today, *record.begun);
@@ -121,6 +96,7 @@ Tasks tasks_of(const PlanState& records, base::Date today) {
         apply(record, out);
     for (const PlanTaskState& record : records.tasks)
         if (record.said.left_out) leave_out(out, record.said.task);
+    if (const facts::Route* route = chosen_route(records)) go_by(*route, out);
     // A chain of one's own tasks is as long as there are such tasks.
     for (std::size_t round = 0; round < records.tasks.size(); ++round)
         for (const PlanTaskState& record : records.tasks)

@@ -18,4 +18,11 @@ namespace twoclocks::plan {
     return -day_at(-moment);
 }
 
+/// The whole number at or after any other, for sums of money.
+/// Units: those of the value. Range: within 63 bits. Errors: none. Source: ceiling.
+[[nodiscard]] constexpr std::int64_t whole_from(double value) {
+    const auto cut = static_cast<std::int64_t>(value);
+    return static_cast<double>(cut) < value ? cut + 1 : cut;
+}
+
 }  // namespace twoclocks::plan

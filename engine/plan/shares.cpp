@@ -30,6 +30,11 @@ std::int32_t day_up(double moment) {
     return day_from(moment - hair);
 }
 
+std::int32_t day_at_share(Values values, std::int32_t percent) {
+    constexpr double hundred = 100;
+    return day_up(at_share(values, percent / hundred, true));
+}
+
 std::int32_t last_day_of(double moment) {
     return day_up(moment) - 1;
 }

@@ -16,6 +16,10 @@ using Values = std::vector<float>;
 /// Errors: none. Source: order statistics.
 [[nodiscard]] double at_share(Values& values, double share, bool higher);
 
+/// The whole day by which so many of a hundred are over.
+/// Units: days. Range: one value or more, 1 to 99. Errors: none. Source: as above, rounded up.
+[[nodiscard]] std::int32_t day_at_share(Values values, std::int32_t percent);
+
 /// The whole day at or before a moment, and at or after it; a hair of a day is none.
 /// Units: days. Errors: none. Source: our choice, two passes over the same days differ by less.
 [[nodiscard]] std::int32_t day_down(double moment);

@@ -54,6 +54,30 @@ void fold_task(const Record& record, const facts::PlanTask& said, PlanState& pla
     state = {std::move(now), record.in_use.on, record.root};
 }
 
+/// A later record takes the place of an earlier one of its route, also of one day: what it is to be
+/// had for is corrected by saying it anew.
+void fold_route(const Record& record, const facts::Route& said, PlanState& plan) {
+    const Date on = record.in_use.on;
+    const auto found = std::find_if(plan.routes.begin(), plan.routes.end(), [&](const auto& one) {
+        return one.said.route == said.route;
+    });
+    if (found == plan.routes.end())
+        plan.routes.push_back({said, on, record.root});
+    else
+        *found = {said, on, record.root};
+}
+
+/// The one chosen last; without those that somebody left out.
+void close_routes(PlanState& plan) {
+    std::erase_if(plan.routes, [](const RouteState& one) { return one.said.left_out; });
+    for (std::size_t place = 0; place < plan.routes.size(); ++place) {
+        if (!plan.routes[place].said.chosen) continue;
+        const auto here = static_cast<std::int32_t>(place);
+        const auto before = static_cast<std::size_t>(plan.chosen_route.value_or(here));
+        if (plan.routes[before].on <= plan.routes[place].on) plan.chosen_route = here;
+    }
+}
+
 void fold_step(const Record& record, const facts::PlanStep& said, PlanState& plan) {
     PlanStepState& state = of_task(plan.steps, said.task);
     state.task = said.task;
@@ -95,7 +119,17 @@ void fold_campaign(const std::vector<const Record*>& records, Date today, Aircra
             state.campaign.terms_fact = record->root;
             terms_on = body.on;
         }
+        if (const auto* route = std::get_if<facts::Route>(&body.fields))
+            fold_route(*record, *route, state.campaign);
+        if (const auto* costs = std::get_if<facts::PlanCosts>(&body.fields)) {
+            state.campaign.costs = *costs;
+            state.campaign.costs_fact = record->root;
+        }
+        const auto* kept = std::get_if<facts::PlanKept>(&body.fields);
+        if (kept != nullptr && !state.campaign.kept)
+            state.campaign.kept = {*kept, body.on, record->root};
     }
+    close_routes(state.campaign);
 }
 
 }  // namespace twoclocks::timeline

@@ -34,6 +34,20 @@ struct ClosedState {
     base::Id fact;
 };
 
+/// One route.
+struct RouteState {
+    facts::Route said;
+    base::Date on;
+    base::Id fact;
+};
+
+/// The plan as it was kept.
+struct KeptState {
+    facts::PlanKept said;
+    base::Date on;
+    base::Id fact;
+};
+
 /// Everything recorded of the campaign of one aircraft.
 struct PlanState {
     std::vector<PlanTaskState> tasks;  // one a key
@@ -41,6 +55,11 @@ struct PlanState {
     std::vector<ClosedState> closed;
     facts::PlanTerms terms;
     std::optional<base::Id> terms_fact;
+    std::vector<RouteState> routes;            // one a key, without those left out
+    std::optional<std::int32_t> chosen_route;  // its place among them
+    facts::PlanCosts costs;
+    std::optional<base::Id> costs_fact;
+    std::optional<KeptState> kept;  // the first that was
 };
 
 }  // namespace twoclocks::timeline

@@ -3,36 +3,13 @@
 #include <algorithm>
 
 #include "engine/facts/interval.hpp"
+#include "engine/timeline/safer_plan.hpp"
 
 namespace twoclocks::timeline {
 namespace {
 
 using facts::Body;
-
-/// The smaller of two values that may be missing; a missing limit is no limit, so the other one
-/// counts.
-template <class T>
-[[nodiscard]] std::optional<T> least(const std::optional<T>& left, const std::optional<T>& right) {
-    if (!left) return right;
-    if (!right) return left;
-    return std::min(*left, *right);
-}
-
-/// The smaller of two anchors; a missing one is unknown and so counts from the earliest.
-template <class T>
-[[nodiscard]] std::optional<T> least_anchor(const std::optional<T>& left,
-                                            const std::optional<T>& right) {
-    if (!left || !right) return std::nullopt;
-    return std::min(*left, *right);
-}
-
-template <class T>
-[[nodiscard]] std::optional<T> greatest(const std::optional<T>& left,
-                                        const std::optional<T>& right) {
-    if (!left) return right;
-    if (!right) return left;
-    return std::max(*left, *right);
-}
+using timeline::join;  // of what is planned: a name here would hide it
 
 /// Names have no safe side and stay as they were; an unknown day of manufacture stays unknown.
 void join(facts::AircraftAdded& into, const facts::AircraftAdded& other) {
@@ -154,30 +131,6 @@ void join(facts::HoursFactor& into, const facts::HoursFactor& other) {
 
 void join(facts::FlownAs& into, const facts::FlownAs& other) {
     into.hours = std::max(into.hours, other.hours);
-}
-
-void join(facts::PlanTask& into, const facts::PlanTask& other) {
-    into.low_days = greatest(into.low_days, other.low_days);
-    into.likely_days = greatest(into.likely_days, other.likely_days);
-    into.high_days = greatest(into.high_days, other.high_days);
-    into.left_out = into.left_out && other.left_out;
-}
-
-void join(facts::PlanStep& into, const facts::PlanStep& other) {
-    if (into.step != other.step) into.step = facts::TaskStep::begun;
-    into.promised = greatest(into.promised, other.promised);
-}
-
-void join(facts::PlanTerms& into, const facts::PlanTerms& other) {
-    into.work = std::min(into.work, other.work);
-    into.confidence_percent = std::max(into.confidence_percent, other.confidence_percent);
-    into.margin_days = greatest(into.margin_days, other.margin_days);
-    into.core_days = least(into.core_days, other.core_days);
-    into.keeps_days = least(into.keeps_days, other.keeps_days);
-}
-
-void join(facts::Closed& into, const facts::Closed& other) {
-    into.last = greatest(into.last, other.last);
 }
 
 void join(facts::Permit& into, const facts::Permit& other) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/plan/by_route.hpp"
 #include "engine/plan/from_records.hpp"
 #include "engine/views/directive_view.hpp"
 #include "engine/views/wear_view.hpp"
@@ -77,8 +78,9 @@ using limits::ItemDue;
 
 [[nodiscard]] State item_state(const ItemDue& item,
                                const Projection& projection,
-                               const timeline::AircraftState& state,
-                               Date today) {
+                               const Assessed& aircraft) {
+    const timeline::AircraftState& state = aircraft.state;
+    const Date today = aircraft.today;
     if (item.complied || item.asleep) return State::nothing_due;
     if (item.clocks.empty()) return State::unknown;
     const State passed = passed_state(item, state);
@@ -91,7 +93,9 @@ using limits::ItemDue;
     if (is_near(item, projection, today, due_days)) return State::due;
     if (!item.all_known()) return State::unknown;
     const bool overhaul = item.role == facts::ItemRole::overhaul;
-    if (overhaul && lead_has_begun(state.campaign, projection, today)) return State::act;
+    const auto by_route = plan::project_by_route(
+        plan::chosen_route(state.campaign), item, projection, state, aircraft.ahead, today);
+    if (overhaul && lead_has_begun(state.campaign, by_route, today)) return State::act;
     return State::nothing_due;
 }
 
@@ -100,7 +104,7 @@ void assess_items(Assessed& out) {
         const ItemDue& item = out.items[place];
         out.projections.push_back(forecast::project(item, out.state, out.ahead, out.today));
         out.wear.push_back(work_out_wear(out, item.item));
-        const State by_clocks = item_state(item, out.projections.back(), out.state, out.today);
+        const State by_clocks = item_state(item, out.projections.back(), out);
         const State by_interval = with_directive(by_clocks, item);
         out.item_states.push_back(with_wear(by_interval, item, out.wear.back(), out.today));
         const auto here = static_cast<std::int32_t>(place);

@@ -1,6 +1,7 @@
 // What the page "Plan" shows: plain structs of words and figures, nothing left to compute.
 #pragma once
 
+#include "engine/facts/plan_facts.hpp"
 #include "engine/views/views.hpp"
 
 namespace twoclocks::views {
@@ -28,6 +29,14 @@ struct PlanNextRow {
     bool late{false};
 };
 
+/// When it is cheapest to go in.
+struct InductionView {
+    base::Message missing{base::Word::blank, {}};  // why there is no day
+    Figure best;
+    std::vector<base::Message> lines;
+    std::optional<ChartView> chart;
+};
+
 /// The campaign of one aircraft.
 struct PlanView {
     base::Id id;
@@ -53,6 +62,10 @@ struct PlanView {
     std::optional<ChartView> chart;
     std::vector<base::Message> sure;
     std::vector<base::Message> notes;
+    std::vector<base::Message> route;  // by which it is planned, and what that takes
+    std::vector<base::Message> slip;   // against the plan that was kept
+    facts::PlanKept as_it_stands;      // its days, for keeping
+    InductionView induction;
 };
 
 }  // namespace twoclocks::views

@@ -4,8 +4,10 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/plan/by_route.hpp"
 #include "engine/plan/from_records.hpp"
 #include "engine/plan/moment.hpp"
+#include "engine/plan/worth.hpp"
 #include "engine/views/assess.hpp"
 
 namespace twoclocks::views {
@@ -14,11 +16,12 @@ namespace twoclocks::views {
 struct Lived {
     const Assessed& aircraft;
     const limits::ItemDue& item;
-    const forecast::Projection& projection;
+    forecast::Projection projection;  // with the hours of the route kept back
     plan::Network network;
     plan::RunOut run_out;
     plan::Terms terms;
     plan::Outcome outcome;
+    plan::Draws draws;
 
     [[nodiscard]] base::Date day(std::int32_t from_today) const {
         return base::add_days(aircraft.today, from_today);
@@ -39,5 +42,23 @@ struct Lived {
         });
     }
 };
+
+/// A campaign that was lived through, or why it could not be.
+struct Living {
+    std::optional<Lived> lived{};
+    base::Message missing{base::Word::blank, {}};
+    std::vector<base::Problem> faults{};
+};
+
+/// Lives through the campaign of an aircraft so often, by these records of it.
+/// Units: days. Range: up to plan::campaign_count. Errors: `missing` and `faults`.
+/// Source: our choice.
+[[nodiscard]] Living live(const Assessed& aircraft,
+                          const timeline::PlanState& records,
+                          std::int32_t ways);
+
+/// Of a hundred, rounded so that a chance of harm is never shown as none.
+/// Units: of a hundred. Errors: none. Source: our choice.
+[[nodiscard]] base::Arg hundredths_up(std::int32_t of_thousand);
 
 }  // namespace twoclocks::views

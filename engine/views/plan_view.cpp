@@ -5,23 +5,20 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/views/plan_chart.hpp"
+#include "engine/views/plan_induction.hpp"
 #include "engine/views/plan_rows.hpp"
+#include "engine/views/plan_slip.hpp"
 #include "engine/views/why_parts.hpp"
 
 namespace twoclocks::views {
 namespace {
 
-using base::Date;
 using base::Message;
 using base::Word;
-using plan::DayRange;
-using plan::Network;
 using plan::Outcome;
 using plan::Role;
 using plan::Stage;
 using plan::Task;
-
-constexpr std::int32_t per_hundred = 10;
 
 void explain_limit(Why& why, const Lived& lived) {
     const auto& [known, early, likely, late, binds] = lived.projection;
@@ -66,11 +63,6 @@ void explain_ways(Why& why, const Lived& lived, Word rule) {
 
 [[nodiscard]] Figure figure(Message text) {
     return {text, {{Word::why_plan_date, {}}, text, {}}};
-}
-
-/// Of a hundred, rounded so that a chance of harm is never shown as none.
-[[nodiscard]] base::Arg hundredths_up(std::int32_t of_thousand) {
-    return base::whole_arg((of_thousand + per_hundred - 1) / per_hundred);
 }
 
 /// The last day for a task; when it was done, once it was; that it is begun in between.
@@ -165,6 +157,15 @@ void add_today(const Lived& lived, PlanView& view) {
                               {lived.said(outcome.credit.early), lived.said(outcome.credit.late)}});
 }
 
+/// By which route it is planned, and what that takes before it gets there.
+void add_route(const Lived& lived, PlanView& view) {
+    const facts::Route* route = plan::chosen_route(lived.aircraft.state.campaign);
+    if (route == nullptr) return;
+    view.route.push_back({Word::plan_by_route, {base::text_arg(route->name)}});
+    const base::FlightTime way = plan::hours_on_the_way(*route);
+    if (way.seconds > 0) view.route.push_back({Word::plan_ferry_kept, {base::hours_used_arg(way)}});
+}
+
 void add_sure(const Lived& lived, PlanView& view) {
     const Outcome& outcome = lived.outcome;
     view.chart = plan_chart(outcome, lived.aircraft.today);
@@ -182,44 +183,25 @@ PlanView make_plan_view(const Assessed& aircraft) {
     PlanView view;
     view.id = aircraft.state.id;
     view.registration = aircraft.state.registration;
-    const limits::ItemDue* item = overhaul_of(aircraft);
-    if (item == nullptr) {
-        view.missing = {Word::plan_no_overhaul, {}};
-        return view;
-    }
-    const forecast::Projection& projection =
-        aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)];
-    const auto run_out = plan::run_out_of(*item, projection, aircraft.today);
-    if (!run_out) {
-        view.missing = {Word::plan_no_day, {}};
-        return view;
-    }
     const timeline::PlanState& records = aircraft.state.campaign;
-    auto made = plan::make_network(plan::tasks_of(records, aircraft.today));
-    if (!made.ok()) {
-        view.missing = {Word::plan_faulty, {}};
-        view.faults = made.problems();
-        return view;
-    }
-    Lived lived{aircraft,
-                *item,
-                projection,
-                std::move(made.value()),
-                *run_out,
-                plan::terms_of(records),
-                {}};
-    lived.outcome = plan::live_through(
-        lived.network, plan::work_days_of(records, aircraft.today), *run_out, lived.terms);
+    auto [living, missing, faults] = live(aircraft, records, plan::campaign_count);
+    view.missing = missing;
+    view.faults = std::move(faults);
+    if (!living) return view;
+    const Lived& lived = *living;
+    add_route(lived, view);
     add_dates(lived, view);
+    add_slip(lived, view);
     add_today(lived, view);
     add_next(lived, view);
     add_rows(lived, view);
     add_sure(lived, view);
+    view.induction = induction_view(lived);
     return view;
 }
 
 std::vector<Why> whys_of(const PlanView& view) {
-    return {view.order.why, view.book.why, view.stop.why, view.back.why};
+    return {view.order.why, view.book.why, view.stop.why, view.back.why, view.induction.best.why};
 }
 
 }  // namespace twoclocks::views

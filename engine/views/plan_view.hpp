@@ -10,7 +10,7 @@ namespace twoclocks::views {
 /// Units: days. Errors: `missing` and `faults` say why there is no date. Source: our choice.
 [[nodiscard]] PlanView make_plan_view(const Assessed& aircraft);
 
-/// Every "why?" of the page: order, book, stop, back.
+/// Every "why?" of the page: order, book, stop, back, the day to go in.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<Why> whys_of(const PlanView& view);
 

@@ -6,6 +6,7 @@ import {
   openPartForm,
   openParts,
   openPlan,
+  openRoutes,
   takeOff,
 } from './page_taps.mjs';
 
@@ -91,6 +92,34 @@ export const formPages = [
       await page.tap('button', 'Closed days');
     },
     sign: ['textbox', /^Last closed day/],
+  },
+  {
+    name: 'form_route',
+    from: 'demo',
+    async taps(page) {
+      await openRoutes('ISLE-3')(page);
+      await page.tap('button', /^Change it.*Shop of the example/);
+    },
+    sign: ['textbox', /^Name of the route/],
+    screens: 2,
+  },
+  {
+    name: 'form_plan_costs',
+    from: 'demo',
+    async taps(page) {
+      await openPlan('ISLE-3')(page);
+      await page.tap('button', 'What days and hours are worth');
+    },
+    sign: ['textbox', /^Margin lost a day standing/],
+  },
+  {
+    name: 'form_plan_kept',
+    from: 'demo',
+    async taps(page) {
+      await openPlan('ISLE-3')(page);
+      await page.tap('button', 'Keep as first plan');
+    },
+    sign: ['textbox', /^Back in service/],
   },
   {
     name: 'form_storage',

@@ -16,6 +16,12 @@ export const openPlan = (registration) => async (page) => {
   await page.tap('button', /^Plan the overhaul/);
 };
 
+/** The routes of that overhaul, side by side. */
+export const openRoutes = (registration) => async (page) => {
+  await openPlan(registration)(page);
+  await page.tap('button', 'Routes');
+};
+
 export async function openPad(page) {
   await page.tap('tab', 'Log');
   await page.tap('button', /^ISLE-3/);

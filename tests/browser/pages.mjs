@@ -16,6 +16,7 @@ import {
   openPad,
   openParts,
   openPlan,
+  openRoutes,
   openSure,
   tabTo,
   takeOff,
@@ -98,6 +99,30 @@ export const pages = [
       await page.tap('heading', 'All tasks');
     },
     sign: ['heading', 'All tasks'],
+  },
+  {
+    name: 'plan_induction',
+    from: 'demo',
+    async taps(page) {
+      await openPlan('ISLE-3')(page);
+      await page.tap('heading', 'When to go in');
+    },
+    sign: ['heading', 'When to go in'],
+  },
+  {
+    name: 'routes',
+    from: 'demo',
+    taps: openRoutes('ISLE-3'),
+    sign: ['heading', 'ISLE-3: routes'],
+    screens: 3,
+  },
+  {
+    name: 'stagger',
+    from: 'demo',
+    async taps(page) {
+      await page.tap('button', 'Who goes in when');
+    },
+    sign: ['heading', 'Who goes in when'],
   },
   {
     name: 'part_moved',

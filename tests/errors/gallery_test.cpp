@@ -125,6 +125,8 @@ TEST_CASE("every file of the gallery is complained of by its own name, at its li
                                 Row{"task_out_of_order", 2, "likely_days"},
                                 Row{"plan_promise_missing", 2, "promised"},
                                 Row{"plan_confidence_range", 2, "confidence_percent"},
+                                Row{"price_negative", 2, "lost_day"},
+                                Row{"costs_currencies", 2, "saved_day"},
                                 Row{"closed_backwards", 2, "closed_last"},
                                 Row{"word_newer", 2, "class"}};
     Codes tried;

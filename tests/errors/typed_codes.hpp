@@ -75,7 +75,8 @@ inline const Codes of_forms{"form_needed",
                             "form_adjust_nothing",
                             "form_flown_absurd",
                             "form_factor_absurd",
-                            "plan_task_nameless"};
+                            "plan_task_nameless",
+                            "route_nameless"};
 
 /// A total time told for a day; tests/timeline/entry_test.cpp has either side of both.
 inline const Codes of_totals{"entry_total_falls", "entry_total_above_later"};

@@ -150,6 +150,9 @@ TEST_CASE("every kind names enough of what it is about", "[facts][check]") {
         Row{facts::PlanStep{"kit", {}, {}, {}}, 1},
         Row{facts::PlanTerms{}, 1},
         Row{facts::Closed{}, 1},
+        Row{support::route("r1"), 1},
+        Row{facts::PlanCosts{}, 1},
+        Row{facts::PlanKept{}, 1},
     };
     REQUIRE(rows.size() == std::variant_size_v<Fields>);
     for (std::size_t at = 0; at < rows.size(); ++at) {

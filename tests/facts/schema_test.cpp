@@ -60,6 +60,8 @@ struct Lister final : facts::FieldTeller {
 
     void body(Key key, const std::shared_ptr<const facts::Body>&) override { add(key, true); }
 
+    void money(Key key, const std::optional<base::Money>&) override { add(key, false); }
+
     void number(Key key, const std::optional<std::int32_t>&, std::int32_t) override {
         add(key, false);
     }

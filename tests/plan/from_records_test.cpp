@@ -2,6 +2,7 @@
 #include "engine/plan/from_records.hpp"
 
 #include "tests/plan/networks.hpp"
+#include "tests/plan/planned.hpp"
 #include "tests/support/by_hand.hpp"
 #include "tests/support/pen.hpp"
 
@@ -13,35 +14,10 @@ using facts::TaskStep;
 using plan::Stage;
 using plan::Tasks;
 using support::day;
+using support::in;
+using support::Planned;
 
 namespace {
-
-/// An aircraft with records of its campaign.
-struct Planned {
-    support::Pen pen{"ann"};
-    std::vector<facts::Fact> facts;
-    base::Id aircraft;
-
-    Planned() {
-        facts.push_back(
-            pen.add(day("2026-01-01"), {}, facts::AircraftAdded{"ISLE-1", {}, {}, {}, {}}));
-        aircraft = facts.front().id;
-    }
-
-    template <class Kind>
-    base::Id say(const char* on, Kind kind) {
-        facts.push_back(pen.write(day(on), {aircraft}, std::move(kind)));
-        return facts.back().id;
-    }
-
-    [[nodiscard]] timeline::PlanState state(const char* today) const {
-        return timeline::replay(support::journal_of(facts), aircraft, day(today)).campaign;
-    }
-
-    [[nodiscard]] Tasks tasks(const char* today) const {
-        return plan::tasks_of(state(today), day(today));
-    }
-};
 
 PlanTask days(const char* task, std::int32_t low, std::int32_t likely, std::int32_t high) {
     PlanTask out;
@@ -50,13 +26,6 @@ PlanTask days(const char* task, std::int32_t low, std::int32_t likely, std::int3
     out.likely_days = likely;
     out.high_days = high;
     return out;
-}
-
-const plan::Task& in(const Tasks& tasks, const std::string& key) {
-    for (const plan::Task& task : tasks)
-        if (task.key == key) return task;
-    FAIL("no task " << key);
-    return tasks.front();
 }
 
 bool waits(const plan::Task& task, const std::string& key, std::int32_t lag = 0) {

@@ -221,9 +221,33 @@ std::vector<std::string> care_lines() {
         line("plan_terms",
              first(),
              R"(,"plan_work":"calendar_work","confidence_percent":50,"margin_days":10,)"
-             R"("core_days":120,"keeps_days":365)"),
+             R"("core_days":120,"keeps_days":365,"out_at_once":2)"),
         line("closed", first(), R"()"),
         line("closed", first(), R"(,"closed_last":"2027-01-01","why":"Turn of the year")"),
+        line("route",
+             first(),
+             R"(,"route_key":"r1","route_by":"works","carriage":"flown","price_basis":"estimate",)"
+             R"("tax":"unknown","warranty_from":"unknown","release_accepted":"unknown")"),
+        line("route",
+             first(),
+             R"(,"route_key":"r2","route_name":"Over the water","route_by":"abroad",)"
+             R"("carriage":"crated","ferry_hours":9000,"there_days":10,"back_days":12,)"
+             R"("queue_days":40,"kit_days":0,"low_days":30,"likely_days":40,"high_days":70,)"
+             R"("price_basis":"fixed","price":"310000.00 EUR","freight":"1500000 JPY",)"
+             R"("tax":"borne","tax_permille":200,"duty_permille":25,"price_until":"2027-01-31",)"
+             R"("warranty_months":12,"warranty_hours":3600000,"warranty_from":"shipment",)"
+             R"("release_accepted":"refused","shop_takes":1,"chosen":true,"left_out":true,)"
+             R"("said_by":"Ann")"),
+        line("plan_costs", first(), R"()"),
+        line("plan_costs",
+             first(),
+             R"(,"overhaul_sum":"280000.00 EUR","lost_day":"450.00 EUR","saved_day":"90.00 EUR",)"
+             R"("life_hour":"127.28 EUR","life_month":"0.00 EUR","interest_permille":45)"),
+        line("plan_kept", first(), R"()"),
+        line("plan_kept",
+             first(),
+             R"(,"order_on":"2026-07-01","book_on":"2026-08-01","stop_on":"2027-01-10",)"
+             R"("back_on":"2027-03-20")"),
     };
 }
 

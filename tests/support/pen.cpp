@@ -49,6 +49,12 @@ facts::Directive directive(const std::string& number) {
     return out;
 }
 
+facts::Route route(const std::string& key) {
+    facts::Route out;
+    out.route = key;
+    return out;
+}
+
 facts::LimitSet limit(std::int64_t whole_hours, std::int32_t months) {
     facts::LimitSet out;
     if (whole_hours > 0) out.hours = base::hours(whole_hours);

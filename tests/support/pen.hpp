@@ -31,6 +31,9 @@ namespace twoclocks::support {
 /// A directive that applies, by its number.
 [[nodiscard]] facts::Directive directive(const std::string& number);
 
+/// A route of which nothing is said.
+[[nodiscard]] facts::Route route(const std::string& key);
+
 /// Writes facts on one device, a minute apart.
 class Pen {
   public:

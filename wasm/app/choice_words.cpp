@@ -4,6 +4,9 @@
 
 #include <array>
 
+#include "engine/facts/names.hpp"
+#include "engine/views/record_plan.hpp"
+
 namespace twoclocks::canvas {
 namespace {
 
@@ -53,11 +56,19 @@ constexpr std::array in_force_words{
 
 constexpr std::array task_days_words{Word::runs_working, Word::runs_calendar};
 constexpr std::array task_step_words{Word::step_begun, Word::step_promised, Word::step_finished};
-constexpr std::array plan_work_words{Word::plan_work_overhaul, Word::plan_work_calendar};
 
 template <std::size_t Count>
 [[nodiscard]] std::vector<Word> list(const std::array<Word, Count>& words) {
     return {words.begin(), words.end()};
+}
+
+/// The word of each value of an enumeration.
+template <class T>
+[[nodiscard]] std::vector<Word> each(Word (*word)(T)) {
+    std::vector<Word> out;
+    for (const facts::Name& name : facts::names_of(facts::choices_of<T>))
+        out.push_back(word(static_cast<T>(name.value)));
+    return out;
 }
 
 }  // namespace
@@ -95,7 +106,19 @@ std::vector<Word> option_words(Choices choices) {
         case Choices::task_step:
             return list(task_step_words);
         case Choices::plan_work:
-            return list(plan_work_words);
+            return each(views::plan_work_word);
+        case Choices::route_by:
+            return each(views::route_by_word);
+        case Choices::carriage:
+            return each(views::carriage_word);
+        case Choices::price_basis:
+            return each(views::price_basis_word);
+        case Choices::tax_case:
+            return each(views::tax_case_word);
+        case Choices::acceptance:
+            return each(views::acceptance_word);
+        case Choices::warranty_from:
+            return each(views::warranty_from_word);
         case Choices::in_force:
             return list(in_force_words);
         case Choices::clock:

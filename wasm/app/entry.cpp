@@ -44,6 +44,9 @@ constexpr std::string_view search_mark = "find-";
         case FormKind::plan_step:
         case FormKind::plan_terms:
         case FormKind::closed_days:
+        case FormKind::route:
+        case FormKind::plan_costs:
+        case FormKind::plan_kept:
         case FormKind::from_template:
             return in.assessed(aircraft_of_subject(in.ledger.visible(), subject)) != nullptr;
         case FormKind::change_limit:

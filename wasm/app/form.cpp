@@ -77,13 +77,16 @@ constexpr std::array all_steps{
     Steps{FormKind::plan_step, make_plan_step, take_plan_step},
     Steps{FormKind::plan_terms, make_plan_terms, take_plan_terms},
     Steps{FormKind::closed_days, make_closed, take_closed},
+    Steps{FormKind::route, make_route, take_route},
+    Steps{FormKind::plan_costs, make_plan_costs, take_plan_costs},
+    Steps{FormKind::plan_kept, make_plan_kept, take_plan_kept},
 };
 
 constexpr bool is_in_order() {
     for (std::size_t place = 0; place < all_steps.size(); ++place) {
         if (all_steps[place].kind != static_cast<FormKind>(place)) return false;
     }
-    return all_steps.back().kind == FormKind::closed_days;
+    return all_steps.back().kind == FormKind::plan_kept;
 }
 
 static_assert(is_in_order());
@@ -131,6 +134,7 @@ void reshape(Form& form, const FormContext& context) {
     if (form.kind == FormKind::work_done) reshape_work_done(form, context);
     if (form.kind == FormKind::from_template) reshape_from_template(form, context);
     if (form.kind == FormKind::plan_task) reshape_plan_task(form, context);
+    if (form.kind == FormKind::route) reshape_route(form, context);
 }
 
 std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Signer& signer) {

@@ -15,6 +15,7 @@
 #include "engine/facts/journal.hpp"
 #include "engine/timeline/parts.hpp"
 #include "engine/views/assess.hpp"
+#include "engine/views/plan.hpp"
 
 namespace twoclocks::canvas {
 
@@ -44,6 +45,7 @@ struct FormContext {
     std::string author;
     const std::map<base::Id, views::Assessed>* fleet{nullptr};
     const std::vector<timeline::PartState>* parts{nullptr};
+    const views::PlanView* planned{nullptr};  // the plan looked at last, of whichever aircraft
 };
 
 /// A fresh form with what is known filled in.

@@ -23,6 +23,15 @@ constexpr const char* date_field = "date";
 /// Whether an aircraft is an example is not for a person to correct.
 constexpr std::string_view not_asked = "invented";
 
+/// How many decimals a number is typed with: thousandths of one, thousandths as per cent.
+[[nodiscard]] std::int32_t decimals_of(std::string_view key) {
+    return key.ends_with("_thousandths") ? 3 : key.ends_with("_permille") ? 1 : 0;
+}
+
+[[nodiscard]] std::string typed_share(std::int32_t number, std::int32_t decimals) {
+    return decimals == 1 ? typed_tenths(number) : typed_thousandths(number);
+}
+
 /// What is copied off a plate is typed in capitals and corrected by nobody.
 [[nodiscard]] FieldKind kind_of(std::string_view key) {
     const bool on_a_plate = key == "registration" || key == "serial" || key == "part_number";
@@ -78,14 +87,25 @@ class FieldMaker final : public facts::FieldTeller {
             Need::optional);
     }
 
+    void money(std::string_view key, const std::optional<base::Money>& money) override {
+        form_.fields.push_back(make_amount(std::string{key}, label_of(key), money, {}));
+    }
+
     void number(std::string_view key,
                 const std::optional<std::int32_t>& number,
                 std::int32_t) override {
-        months(key, number);
+        if (decimals_of(key) == 0) return months(key, number);
+        add(key,
+            FieldKind::decimal,
+            number ? typed_share(*number, decimals_of(key)) : std::string{},
+            Need::optional);
     }
 
-    void needed_number(std::string_view key, std::int32_t thousandths, std::int32_t) override {
-        add(key, FieldKind::decimal, typed_thousandths(thousandths), Need::needed);
+    void needed_number(std::string_view key, std::int32_t number, std::int32_t) override {
+        if (decimals_of(key) == 0)
+            add(key, FieldKind::whole, std::to_string(number), Need::needed);
+        else
+            add(key, FieldKind::decimal, typed_share(number, decimals_of(key)), Need::needed);
     }
 
     void maybe_choice(std::string_view key,
@@ -157,17 +177,18 @@ class Corrector final : public facts::FieldTaker {
         months = told ? std::optional{static_cast<std::int32_t>(*told)} : std::nullopt;
     }
 
-    void number(std::string_view key, std::optional<std::int32_t>& number, std::int32_t) override {
-        if (number) months(key, number);
+    void money(std::string_view key, std::optional<base::Money>& money) override {
+        money = reader_.money(key);
     }
 
-    void needed_number(std::string_view key,
-                       std::int32_t& thousandths,
-                       std::int32_t most) override {
-        constexpr std::int32_t decimals = 3;
-        const std::optional<std::int64_t> told = reader_.decimal(key, decimals);
-        // Past what a field can hold is past what the check allows.
-        if (told) thousandths = static_cast<std::int32_t>(std::min(*told, std::int64_t{most} + 1));
+    void number(std::string_view key,
+                std::optional<std::int32_t>& number,
+                std::int32_t most) override {
+        number = read(key, most);
+    }
+
+    void needed_number(std::string_view key, std::int32_t& number, std::int32_t most) override {
+        if (const auto told = read(key, most)) number = *told;
     }
 
     void maybe_choice(std::string_view key,
@@ -183,6 +204,13 @@ class Corrector final : public facts::FieldTaker {
   private:
     [[nodiscard]] static std::string_view id(std::string_view key) {
         return key == "why" ? "own_why" : key;
+    }
+
+    /// Past what a field can hold is past what the check allows.
+    [[nodiscard]] std::optional<std::int32_t> read(std::string_view key, std::int32_t most) {
+        const auto told = reader_.decimal(key, decimals_of(key));
+        if (!told) return std::nullopt;
+        return static_cast<std::int32_t>(std::min(*told, std::int64_t{most} + 1));
     }
 
     FieldReader& reader_;

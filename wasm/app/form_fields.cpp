@@ -62,6 +62,16 @@ FieldView make_money(
     return field;
 }
 
+FieldView make_amount(std::string id,
+                      Word label,
+                      const std::optional<base::Money>& amount,
+                      base::Currency otherwise) {
+    const base::Currency currency = amount ? amount->currency : otherwise;
+    std::string text = amount ? base::print_money(*amount) : std::string{};
+    text = text.substr(0, text.find(' '));  // the code stands beside it
+    return make_money(std::move(id), label, std::move(text), currency, Need::optional);
+}
+
 std::vector<QuickFill> quick_days(base::Date today) {
     const base::Date yesterday{today.day_number - 1};
     return {{{Word::chip_today, {}}, base::print_date(today)},
@@ -159,6 +169,11 @@ std::string typed_thousandths(std::int64_t thousandths) {
     std::string out = views::thousandths_text(thousandths);
     if (!read_decimal(out, decimals)) out += '0';
     return out;
+}
+
+std::string typed_tenths(std::int64_t tenths) {
+    constexpr std::int64_t ten = 10;
+    return std::to_string(tenths / ten) + '.' + std::to_string(tenths % ten);
 }
 
 std::optional<std::int64_t> FieldReader::decimal(std::string_view id, std::int32_t decimals) {

@@ -20,6 +20,11 @@ enum class Need : std::uint8_t { needed, optional };
 /// An amount, and the list of currencies beside it.
 [[nodiscard]] FieldView make_money(
     std::string id, base::Word label, std::string text, base::Currency currency, Need need);
+/// The same, of an amount that may be there already.
+[[nodiscard]] FieldView make_amount(std::string id,
+                                    base::Word label,
+                                    const std::optional<base::Money>& amount,
+                                    base::Currency otherwise);
 /// Days before today that are one tap away, for a field that holds a day.
 [[nodiscard]] std::vector<QuickFill> quick_days(base::Date today);
 [[nodiscard]] FieldView with_hint(FieldView field, base::Word hint);
@@ -27,6 +32,9 @@ enum class Need : std::uint8_t { needed, optional };
 
 /// Thousandths as they are typed: with a zero more where they would be read two ways.
 [[nodiscard]] std::string typed_thousandths(std::int64_t thousandths);
+
+/// Tenths as they are typed.
+[[nodiscard]] std::string typed_tenths(std::int64_t tenths);
 
 /// Reads the fields of one form.
 class FieldReader {

@@ -80,6 +80,17 @@ void make_closed(Form& form, const FormContext& context);
 /// Chooses a task of the plan by its key.
 void choose_task(Form& form, const FormContext& context, const std::string& key);
 
+void make_route(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_route(Form& form, const FormContext& context, Signer& signer);
+void make_plan_costs(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_plan_costs(Form& form, const FormContext& context, Signer& signer);
+void make_plan_kept(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_plan_kept(Form& form, const FormContext& context, Signer& signer);
+/// What follows from the route that was chosen in the form.
+void reshape_route(Form& form, const FormContext& context);
+/// Chooses a route by its key.
+void choose_route(Form& form, const FormContext& context, const std::string& key);
+
 void make_directive(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_directive(Form& form, const FormContext& context, Signer& signer);
 void make_decide(Form& form, const FormContext& context);

@@ -1,4 +1,6 @@
 // The campaign: how long a task takes, how far it is, how sure to be, when nobody works.
+#include "wasm/app/form_plan.hpp"
+
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
 
@@ -60,26 +62,11 @@ void propose_days(Form& form, const FormContext& context) {
     put(form, "high", known ? std::to_string(task->days.high) : std::string{});
 }
 
-[[nodiscard]] std::optional<std::int32_t> days_in(FieldReader& reader, const char* id) {
-    const auto read = reader.whole(id);
-    if (!read) return std::nullopt;
-    if (*read > facts::most_plan_days) {
-        reader.complain(id, Trouble::form_too_large, {base::whole_arg(facts::most_plan_days)});
-        return std::nullopt;
-    }
-    return static_cast<std::int32_t>(*read);
-}
-
 void read_days(FieldReader& reader, PlanTask& task) {
     task.low_days = days_in(reader, "low");
     task.likely_days = days_in(reader, "likely");
     task.high_days = days_in(reader, "high");
-    const int given =
-        (task.low_days ? 1 : 0) + (task.likely_days ? 1 : 0) + (task.high_days ? 1 : 0);
-    const base::Arg name = base::text_arg(task.name.empty() ? task.task : task.name);
-    if (given == 1 || given == 2) reader.complain("low", Trouble::plan_task_days_missing, {name});
-    if (given == 3 && (*task.low_days > *task.likely_days || *task.likely_days > *task.high_days))
-        reader.complain("likely", Trouble::task_out_of_order, {name});
+    check_points(reader, "low", "likely", task, task.name.empty() ? task.task : task.name);
 }
 
 /// What a task waits for, with one more.
@@ -88,15 +75,6 @@ void read_days(FieldReader& reader, PlanTask& task) {
     for (const plan::Link& link : task.after)
         out += link.key + (link.lag > 0 ? '+' + std::to_string(link.lag) : std::string{}) + ' ';
     return out + key;
-}
-
-[[nodiscard]] facts::Fact signed_on(base::Date on,
-                                    const Form& form,
-                                    facts::Fields fields,
-                                    const FormContext& context,
-                                    Signer& signer) {
-    facts::Body body{on, {form.aircraft}, std::move(fields), {}};
-    return signer.sign(signer.new_id(), std::move(body), context.journal);
 }
 
 }  // namespace
@@ -216,9 +194,6 @@ void make_plan_terms(Form& form, const FormContext& context) {
     form.intro = Word::form_plan_terms_intro;
     const facts::PlanTerms now =
         context.aircraft == nullptr ? facts::PlanTerms{} : context.aircraft->campaign.terms;
-    const auto days = [](const std::optional<std::int32_t>& value) {
-        return value ? std::to_string(*value) : std::string{};
-    };
     form.fields.push_back(make_choice("work",
                                       Word::field_plan_work,
                                       {Word::plan_work_overhaul, Word::plan_work_calendar},
@@ -229,11 +204,13 @@ void make_plan_terms(Form& form, const FormContext& context) {
                                      std::to_string(now.confidence_percent),
                                      Need::needed));
     const auto field = [&](const char* id, Word label, const std::optional<std::int32_t>& value) {
-        form.fields.push_back(make_field(id, label, FieldKind::whole, days(value), Need::optional));
+        form.fields.push_back(
+            make_field(id, label, FieldKind::whole, typed(value), Need::optional));
     };
     field("margin", Word::field_margin_days, now.margin_days);
     field("cores", Word::field_core_days, now.core_days);
     field("keeps", Word::field_keeps_days, now.keeps_days);
+    field("at_once", Word::field_out_at_once, now.out_at_once);
 }
 
 Facts take_plan_terms(Form& form, const FormContext& context, Signer& signer) {
@@ -244,6 +221,7 @@ Facts take_plan_terms(Form& form, const FormContext& context, Signer& signer) {
     said.margin_days = days_in(reader, "margin");
     said.core_days = days_in(reader, "cores");
     said.keeps_days = days_in(reader, "keeps");
+    said.out_at_once = count_in(reader, "at_once", facts::most_at_once);
     constexpr std::int64_t least = 50;
     if (confidence && (*confidence < least || *confidence >= whole_hundred))
         reader.complain(

@@ -20,6 +20,8 @@
 
 #include "engine/views/make_views.hpp"
 #include "engine/views/plan.hpp"
+#include "engine/views/routes.hpp"
+#include "engine/views/stagger_view.hpp"
 
 namespace twoclocks::canvas {
 
@@ -39,6 +41,8 @@ struct Place {
         on_return,
         sure,
         plan,
+        routes,
+        stagger,
         parts,
         part
     };
@@ -106,7 +110,10 @@ struct AppState::Inside {
     // --- what is recorded, and what follows from it
     Ledger ledger;
     std::map<base::Id, views::Assessed> fleet;
-    std::optional<views::PlanView> planned;  // the one looked at last, while nothing changes
+    // The ones looked at last, while nothing changes.
+    std::optional<views::PlanView> planned;
+    std::optional<views::RoutesView> routes;
+    std::optional<views::StaggerView> staggered;
     std::optional<std::vector<timeline::PartState>> worked_out;  // parts, when they were asked for
 
     // --- where the person is

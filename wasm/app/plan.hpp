@@ -8,8 +8,16 @@ namespace twoclocks::canvas {
 /// The page. Ten thousand campaigns are lived through once, not at every look at them.
 [[nodiscard]] PlanPage plan_page(AppState::Inside& in, const views::Assessed& aircraft);
 
+/// The routes, each lived through once.
+[[nodiscard]] RoutesPage routes_page(AppState::Inside& in, const views::Assessed& aircraft);
+
+/// The fleet, each lived through once.
+[[nodiscard]] StaggerPage stagger_page(AppState::Inside& in);
+
 /// What the page asks for, and what opens it.
 void open_plan(AppState::Inside& in, const intent::OpenPlan& intent);
 void open_plan(AppState::Inside& in, const intent::OpenTask& intent);
+void open_plan(AppState::Inside& in, const intent::OpenRoutes& intent);
+void open_plan(AppState::Inside& in, const intent::OpenStagger& intent);
 
 }  // namespace twoclocks::canvas

@@ -128,6 +128,8 @@ void AppState::Inside::maybe_snapshot() {
 
 void AppState::Inside::reassess(base::Id aircraft) {
     planned.reset();
+    routes.reset();
+    staggered.reset();
     auto recorded = views::assess_recorded(ledger.visible(), aircraft, today);
     if (recorded)
         fleet.insert_or_assign(aircraft, std::move(*recorded));

@@ -83,6 +83,8 @@ using Inside = AppState::Inside;
         case Place::Kind::on_return:
         case Place::Kind::sure:
         case Place::Kind::plan:
+        case Place::Kind::routes:
+        case Place::Kind::stagger:
         case Place::Kind::parts:
             return Beside{fleet_page(in), here.subject};
         case Place::Kind::part: {
@@ -124,7 +126,7 @@ using Inside = AppState::Inside;
     const bool about_one = here.kind == Place::Kind::aircraft || here.kind == Place::Kind::pad ||
                            here.kind == Place::Kind::checks || here.kind == Place::Kind::status ||
                            here.kind == Place::Kind::on_return || here.kind == Place::Kind::sure ||
-                           here.kind == Place::Kind::plan;
+                           here.kind == Place::Kind::plan || here.kind == Place::Kind::routes;
     if (about_one && aircraft == nullptr) return fleet_page(in);
     switch (here.kind) {
         case Place::Kind::fleet:
@@ -152,6 +154,10 @@ using Inside = AppState::Inside;
             return sure_page(in.tried, *aircraft);
         case Place::Kind::plan:
             return plan_page(in, *aircraft);
+        case Place::Kind::routes:
+            return routes_page(in, *aircraft);
+        case Place::Kind::stagger:
+            return stagger_page(in);
         case Place::Kind::parts:
             return parts_page(in.parts_asked, here.subject, in.context_of(here.subject));
         case Place::Kind::part:
@@ -174,6 +180,8 @@ using Inside = AppState::Inside;
         case Place::Kind::on_return:
         case Place::Kind::sure:
         case Place::Kind::plan:
+        case Place::Kind::routes:
+        case Place::Kind::stagger:
         case Place::Kind::parts:
         case Place::Kind::part:
             return Tab::fleet;
@@ -206,7 +214,8 @@ FormContext AppState::Inside::context_of(base::Id subject) {
             today,
             signer.author(),
             &fleet,
-            &parts()};
+            &parts(),
+            planned ? &*planned : nullptr};
 }
 
 void AppState::Inside::make_screen() {
@@ -214,11 +223,12 @@ void AppState::Inside::make_screen() {
     screen = {};
     if (two_panes) screen.beside = beside_of(*this);
     const Place::Kind kind = here().kind;
-    const bool chosen = kind == Place::Kind::aircraft || kind == Place::Kind::pad ||
-                        kind == Place::Kind::checks || kind == Place::Kind::status ||
-                        kind == Place::Kind::form || kind == Place::Kind::parts ||
-                        kind == Place::Kind::part || kind == Place::Kind::on_return ||
-                        kind == Place::Kind::sure || kind == Place::Kind::plan || !screen.beside;
+    const bool chosen =
+        kind == Place::Kind::aircraft || kind == Place::Kind::pad || kind == Place::Kind::checks ||
+        kind == Place::Kind::status || kind == Place::Kind::form || kind == Place::Kind::parts ||
+        kind == Place::Kind::part || kind == Place::Kind::on_return || kind == Place::Kind::sure ||
+        kind == Place::Kind::plan || kind == Place::Kind::routes || kind == Place::Kind::stagger ||
+        !screen.beside;
     screen.page = chosen ? page_of(*this) : page_beside(*this, *screen.beside);
     screen.tab = caution_accepted ? tab_of(*this) : Tab::none;
     screen.can_go_back = places.size() > 1;

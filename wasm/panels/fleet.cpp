@@ -80,9 +80,12 @@ Answer fleet_panel(Ui& ui, const Rect& area, const views::FleetView& view, ListP
                     answer = intent::ExportJournal{};
             }
             ui.gap(space::base);
-            if (button_row(ui, {{"add-aircraft", ui.say(Word::button_add_aircraft)}}) == 0) {
-                answer = intent::OpenForm{FormKind::new_aircraft, {}};
-            }
+            const std::int32_t pressed =
+                button_row(ui,
+                           {{"add-aircraft", ui.say(Word::button_add_aircraft)},
+                            {"stagger", ui.say(Word::stagger_title)}});
+            if (pressed == 0) answer = intent::OpenForm{FormKind::new_aircraft, {}};
+            if (pressed == 1) answer = intent::OpenStagger{};
             if (!pane.beside) caution_line(ui);
         },
         [&] {

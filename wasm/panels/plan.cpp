@@ -20,7 +20,7 @@ using base::Word;
 using views::PlanView;
 
 // Screen::whys of this page, in the order AppState fills it.
-enum WhyOrder : std::int32_t { why_order, why_book, why_stop, why_back };
+enum WhyOrder : std::int32_t { why_order, why_book, why_stop, why_back, why_induct };
 
 /// The page while it is drawn: what it shows and what was pressed.
 class PlanShown {
@@ -32,6 +32,7 @@ class PlanShown {
         dates();
         today();
         next();
+        when();
         tasks(true);
         sure();
         settings();
@@ -47,6 +48,7 @@ class PlanShown {
                 dates();
                 today();
                 next();
+                when();
                 sure();
                 settings();
                 caution_line(ui_);
@@ -99,6 +101,33 @@ class PlanShown {
         one("why-back", view_.back, why_back, Type::body);
         line(view_.window);
         line(view_.confidence, Type::small, Tone::soft);
+        for (const Message& told : view_.route)
+            line(told, Type::small, Tone::soft);
+        if (view_.slip.empty()) return;
+        titled({Word::plan_slip, {}});
+        for (const Message& told : view_.slip)
+            line(told);
+    }
+
+    /// The cheapest day to go in.
+    void when() {
+        const views::InductionView& induction = view_.induction;
+        const bool is_in = induction.missing.word == Word::blank && !induction.chart;
+        if (is_in) return;
+        titled({Word::plan_induct, {}});
+        line(induction.missing);
+        if (induction.chart) {
+            if (line_link(
+                    ui_, "why-induct", Type::body_strong, Tone::ink, said(ui_, induction.best)))
+                answer_ = intent::OpenWhy{why_induct};
+            ui_.gap(target::apart);
+            for (const Message& told : induction.lines)
+                line(told);
+            bar_chart(ui_, *induction.chart);
+        }
+        ui_.gap(space::small);
+        const ButtonSpec costs{"plan-costs", ui_.say(Word::plan_costs), true};
+        if (quiet_button(ui_, costs)) answer_ = intent::OpenForm{FormKind::plan_costs, view_.id};
     }
 
     void today() {
@@ -178,10 +207,17 @@ class PlanShown {
                                                 {{"plan-terms", ui_.say(Word::plan_terms)},
                                                  {"plan-closed", ui_.say(Word::plan_closed)},
                                                  {"plan-task", ui_.say(Word::plan_change_task)},
-                                                 {"plan-step", ui_.say(Word::button_plan_step)}});
-        constexpr std::array kinds{
-            FormKind::plan_terms, FormKind::closed_days, FormKind::plan_task, FormKind::plan_step};
-        if (pressed >= 0)
+                                                 {"plan-step", ui_.say(Word::button_plan_step)},
+                                                 {"plan-keep", ui_.say(Word::plan_keep)},
+                                                 {"plan-routes", ui_.say(Word::plan_routes)}});
+        constexpr std::array kinds{FormKind::plan_terms,
+                                   FormKind::closed_days,
+                                   FormKind::plan_task,
+                                   FormKind::plan_step,
+                                   FormKind::plan_kept};
+        if (pressed == static_cast<std::int32_t>(kinds.size()))
+            answer_ = intent::OpenRoutes{view_.id};
+        else if (pressed >= 0)
             answer_ = intent::OpenForm{kinds[static_cast<std::uint32_t>(pressed)], view_.id};
     }
 

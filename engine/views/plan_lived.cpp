@@ -1,0 +1,63 @@
+#include "engine/views/plan_lived.hpp"
+
+namespace twoclocks::views {
+namespace {
+
+using base::Message;
+using base::Word;
+
+[[nodiscard]] Living cannot(Message missing, std::vector<base::Problem> faults = {}) {
+    return {{}, std::move(missing), std::move(faults)};
+}
+
+/// Nothing, or that the flight to the shop takes more hours than are left.
+[[nodiscard]] std::optional<Message> too_far(const limits::ItemDue& item,
+                                             const facts::Route* route) {
+    const limits::ClockDue* hours = plan::hours_of(item);
+    if (route == nullptr || hours == nullptr) return std::nullopt;
+    const base::FlightTime way = plan::hours_on_the_way(*route);
+    if (way.seconds == 0 || way <= hours->left) return std::nullopt;
+    return Message{Word::plan_ferry_too_long,
+                   {base::hours_used_arg(way), base::hours_left_arg(hours->left)}};
+}
+
+}  // namespace
+
+base::Arg hundredths_up(std::int32_t of_thousand) {
+    constexpr std::int32_t per_hundred = 10;
+    return base::whole_arg((of_thousand + per_hundred - 1) / per_hundred);
+}
+
+Living live(const Assessed& aircraft, const timeline::PlanState& records, std::int32_t ways) {
+    const limits::ItemDue* item = overhaul_of(aircraft);
+    if (item == nullptr) return cannot({Word::plan_no_overhaul, {}});
+    const facts::Route* route = plan::chosen_route(records);
+    if (const auto message = too_far(*item, route)) return cannot(*message);
+    const forecast::Projection projection =
+        plan::project_by_route(route,
+                               *item,
+                               aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)],
+                               aircraft.state,
+                               aircraft.ahead,
+                               aircraft.today);
+    const auto run_out = plan::run_out_of(*item, projection, aircraft.today);
+    if (!run_out) return cannot({Word::plan_no_day, {}});
+    auto made = plan::make_network(plan::tasks_of(records, aircraft.today));
+    if (!made.ok()) return cannot({Word::plan_faulty, {}}, made.problems());
+    const plan::Terms terms = plan::terms_of(records);
+    plan::Campaign campaign{
+        made.value(), plan::work_days_of(records, aircraft.today), *run_out, terms};
+    campaign.go_on(ways);
+    Living out;
+    out.lived.emplace(Lived{aircraft,
+                            *item,
+                            projection,
+                            std::move(made.value()),
+                            *run_out,
+                            terms,
+                            campaign.outcome(),
+                            campaign.draws()});
+    return out;
+}
+
+}  // namespace twoclocks::views

@@ -1,0 +1,51 @@
+#include "engine/views/plan_slip.hpp"
+
+namespace twoclocks::views {
+namespace {
+
+using base::Word;
+using plan::Role;
+
+/// The day a task was done, or the last for it.
+[[nodiscard]] std::optional<base::Date> day_of(const Lived& lived,
+                                               Role role,
+                                               const std::optional<std::int32_t>& last) {
+    const plan::Task* task = lived.with(role);
+    if (task == nullptr) return std::nullopt;
+    if (task->progress.finished) return lived.day(plan::day_at(*task->progress.finished) - 1);
+    if (task->progress.begun) return lived.day(plan::day_at(*task->progress.begun));
+    if (!last) return std::nullopt;
+    return lived.day(*last);
+}
+
+}  // namespace
+
+void add_slip(const Lived& lived, PlanView& view) {
+    const plan::Outcome& outcome = lived.outcome;
+    view.as_it_stands = {day_of(lived, Role::order, outcome.order_by),
+                         day_of(lived, Role::book, outcome.book_by),
+                         day_of(lived, Role::stop, outcome.stop_on),
+                         day_of(lived, Role::release, outcome.back_on)};
+    const auto& kept = lived.aircraft.state.campaign.kept;
+    if (!kept) return;
+    const auto line = [&](Word what,
+                          const std::optional<base::Date>& then,
+                          const std::optional<base::Date>& now) {
+        if (!then || !now) return;
+        const std::int32_t days = base::days_between(*then, *now);
+        const base::Arg name = base::word_arg(what);
+        const base::Arg on = base::day_arg(kept->on);
+        if (days == 0)
+            view.slip.push_back({Word::plan_as_kept, {name, on}});
+        else
+            view.slip.push_back({days > 0 ? Word::plan_late_by : Word::plan_early_by,
+                                 {base::whole_arg(days > 0 ? days : -days), name, on}});
+    };
+    const facts::PlanKept& now = view.as_it_stands;
+    line(Word::slip_order, kept->said.order_on, now.order_on);
+    line(Word::slip_book, kept->said.book_on, now.book_on);
+    line(Word::slip_stop, kept->said.stop_on, now.stop_on);
+    line(Word::slip_back, kept->said.back_on, now.back_on);
+}
+
+}  // namespace twoclocks::views

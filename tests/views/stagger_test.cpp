@@ -1,0 +1,80 @@
+// Who of the fleet goes in when, in words.
+#include "catch_amalgamated.hpp"
+#include "tests/support/by_hand.hpp"
+#include "tests/support/pen.hpp"
+
+#include <string>
+
+#include "engine/base/region.hpp"
+#include "engine/views/stagger_view.hpp"
+
+using namespace twoclocks;
+using support::add_item;
+using support::hand_state;
+using support::hand_today;
+using timeline::AircraftState;
+using views::Assessed;
+
+namespace {
+
+/// Its calendar ends in so many days, its kit is here, its place is given.
+Assessed coming(const char* registration, std::uint64_t id, std::int32_t days, std::int32_t bound) {
+    AircraftState state = hand_state();
+    state.id = support::id_of(id);
+    state.registration = registration;
+    add_item(state, facts::ItemRole::overhaul, {}, days);
+    for (const char* const task :
+         {"quotes", "records", "money", "order", "kit", "kit_check", "slot", "queue"})
+        state.campaign.steps.push_back({task, {}, {}, base::add_days(hand_today, -1), {}});
+    if (bound > 0) state.campaign.terms.out_at_once = bound;
+    return views::assess(state, hand_today);
+}
+
+std::string said(const base::Message& message) {
+    return base::say(message, {});
+}
+
+}  // namespace
+
+TEST_CASE("with no bound each flies to its last day", "[views][stagger]") {
+    const Assessed one = coming("ISLE-1", 1, 100, 0);
+    const Assessed two = coming("ISLE-2", 2, 110, 0);
+    const auto view = views::make_stagger_view({&one, &two});
+    REQUIRE(view.rows.size() == 2);
+    for (const auto& row : view.rows)
+        CHECK(said(row.reason) == "Flies to the last day that can be counted on.");
+    CHECK(said(view.bounds.front()).starts_with("How many may be out at once is not recorded"));
+}
+
+TEST_CASE("one at a time, the second is moved and says for whom", "[views][stagger]") {
+    const Assessed one = coming("ISLE-1", 1, 200, 1);
+    const Assessed two = coming("ISLE-2", 2, 210, 0);
+    const auto view = views::make_stagger_view({&one, &two});
+    REQUIRE(view.rows.size() == 2);
+    CHECK(said(view.bounds.front()) == "At most 1 out at once.");
+    // Days given up weigh less than days standing: one goes in long before its limit.
+    CHECK(said(view.rows[0].reason).find("before its limit, to make room for") !=
+          std::string::npos);
+    CHECK(said(view.rows[1].reason) == "Flies to the last day that can be counted on.");
+    CHECK(!view.rows[0].stands);
+}
+
+TEST_CASE("what cannot be met is said", "[views][stagger][bad]") {
+    const Assessed one = coming("ISLE-1", 1, 5, 1);
+    const Assessed two = coming("ISLE-2", 2, 6, 1);
+    const auto view = views::make_stagger_view({&one, &two});
+    REQUIRE(view.rows.size() == 2);
+    CHECK(view.rows[1].stands);
+    bool told = false;
+    for (const auto& note : view.notes)
+        told = told || said(note).starts_with("What cannot be met: ISLE-");
+    CHECK(told);
+}
+
+TEST_CASE("fewer than two with a day: nothing to stagger", "[views][stagger]") {
+    const Assessed one = coming("ISLE-1", 1, 100, 1);
+    CHECK(said(views::make_stagger_view({&one}).missing) ==
+          "It takes two aircraft whose overhaul has a day.");
+    CHECK(said(views::make_stagger_view({}).missing) ==
+          "It takes two aircraft whose overhaul has a day.");
+}
