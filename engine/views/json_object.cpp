@@ -44,4 +44,20 @@ Json figure_json(const Figure& figure, const Region& region) {
     return out.put("why", why_json(figure.why, region)).take();
 }
 
+Json said_json(const std::vector<base::Message>& lines, const Region& region) {
+    return list_of(lines,
+                   [&](const base::Message& line) { return text_json(base::say(line, region)); });
+}
+
+Json chart_json(const ChartView& chart, const Region& region) {
+    Object out{region};
+    out.said("title", chart.title).said("greatest", chart.greatest).said("spoken", chart.spoken);
+    out.put("bars", list_of(chart.bars, [&](const ChartBar& bar) {
+                Object one{region};
+                one.said("label", bar.label).whole("permille", bar.permille);
+                return one.truth("planned", bar.planned).take();
+            }));
+    return out.take();
+}
+
 }  // namespace twoclocks::views

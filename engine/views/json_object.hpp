@@ -87,4 +87,13 @@ template <class List, class Make>
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] facts::Json figure_json(const Figure& figure, const base::Region& region);
 
+/// Sentences.
+/// Units: text as a person reads it. Errors: none. Source: our choice.
+[[nodiscard]] facts::Json said_json(const std::vector<base::Message>& lines,
+                                    const base::Region& region);
+
+/// A chart.
+/// Units: text as a person reads it, thousandths. Errors: none. Source: our choice.
+[[nodiscard]] facts::Json chart_json(const ChartView& chart, const base::Region& region);
+
 }  // namespace twoclocks::views

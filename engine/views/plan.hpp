@@ -29,6 +29,12 @@ struct PlanNextRow {
     bool late{false};
 };
 
+/// How far one day has moved from the plan that was kept.
+struct SlipRow {
+    base::Message name;
+    base::Message moved;
+};
+
 /// When it is cheapest to go in.
 struct InductionView {
     base::Message missing{base::Word::blank, {}};  // why there is no day
@@ -63,8 +69,9 @@ struct PlanView {
     std::vector<base::Message> sure;
     std::vector<base::Message> notes;
     std::vector<base::Message> route;  // by which it is planned, and what that takes
-    std::vector<base::Message> slip;   // against the plan that was kept
-    facts::PlanKept as_it_stands;      // its days, for keeping
+    std::vector<SlipRow> slip;         // against the plan that was kept
+    base::Message slip_title;
+    facts::PlanKept as_it_stands;  // its days, for keeping
     InductionView induction;
 };
 

@@ -39,7 +39,7 @@ ChartView plan_chart(const plan::Outcome& outcome, base::Date today) {
     ChartView chart{{Word::plan_chart, {}}, {Word::plan_chart_all, {}}, Edge::calendar, {}, {}};
     for (std::int32_t bar = 0; bar < bars; ++bar) {
         const std::int32_t day = first + width * bar / (bars - 1);
-        const bool has_label = bar == 0 || bar == bars / 2;
+        const bool has_label = bar % (bars / 3) == 3;
         chart.bars.push_back(
             {has_label ? Message{Word::record_of, {base::month_arg(base::add_days(today, day))}}
                        : Message{Word::blank, {}},

@@ -39,7 +39,9 @@ void explain(const Lived& lived, const Worth& worth, Why& why) {
         add(why,
             Word::why_induct_interest,
             {base::decimal_arg(worth.interest, 1), base::money_arg(*worth.sum)});
-    add(why, Word::why_induct_ready, {lived.said(lived.outcome.ready_on)});
+    add(why,
+        Word::why_induct_ready,
+        {lived.said(lived.outcome.ready_on), base::whole_arg(lived.terms.confidence_percent)});
     add(why, Word::why_induct_ways, {base::whole_arg(plan::campaign_count)});
 }
 
@@ -63,7 +65,7 @@ void explain(const Lived& lived, const Worth& worth, Why& why) {
         const InductionDay& next =
             spread[std::min(bar + 1, bars - 1) * (spread.size() - 1) / (bars - 1)];
         const bool is_best = day.day <= found.best.day && found.best.day < next.day;
-        const bool has_label = bar == 0 || bar == bars / 2;
+        const bool has_label = bar % (bars / 3) == 3;
         const auto height = std::max<std::int64_t>(day.cost(), 0) * permille / most;
         chart.bars.push_back({has_label
                                   ? Message{Word::record_of, {base::month_arg(lived.day(day.day))}}

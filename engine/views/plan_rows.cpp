@@ -91,8 +91,10 @@ void add_next(const Lived& lived, PlanView& view) {
         const std::int32_t last = lived.outcome.last_start[place];
         PlanNextRow row{task.key, {Word::record_of, {task.name}}, {}, false};
         if (progress.promised) {
-            row.when = {Word::plan_next_promised,
-                        {lived.said(plan::day_at(*progress.promised) - 1)}};
+            const std::int32_t day = plan::day_at(*progress.promised) - 1;
+            row.late = day < 0;
+            row.when = {row.late ? Word::plan_next_promise_past : Word::plan_next_promised,
+                        {lived.said(day)}};
         } else if (progress.begun) {
             row.when = {Word::plan_next_running, {lived.said(plan::day_at(*progress.begun))}};
         } else {

@@ -28,18 +28,16 @@ void add_slip(const Lived& lived, PlanView& view) {
                          day_of(lived, Role::release, outcome.back_on)};
     const auto& kept = lived.aircraft.state.campaign.kept;
     if (!kept) return;
+    view.slip_title = {Word::plan_slip, {base::day_arg(kept->on)}};
     const auto line = [&](Word what,
                           const std::optional<base::Date>& then,
                           const std::optional<base::Date>& now) {
         if (!then || !now) return;
         const std::int32_t days = base::days_between(*then, *now);
-        const base::Arg name = base::word_arg(what);
-        const base::Arg on = base::day_arg(kept->on);
-        if (days == 0)
-            view.slip.push_back({Word::plan_as_kept, {name, on}});
-        else
-            view.slip.push_back({days > 0 ? Word::plan_late_by : Word::plan_early_by,
-                                 {base::whole_arg(days > 0 ? days : -days), name, on}});
+        base::Message moved{Word::plan_as_kept, {}};
+        if (days > 0) moved = {Word::plan_late_by, {base::whole_arg(days)}};
+        if (days < 0) moved = {Word::plan_early_by, {base::whole_arg(-days)}};
+        view.slip.push_back({{what, {}}, std::move(moved)});
     };
     const facts::PlanKept& now = view.as_it_stands;
     line(Word::slip_order, kept->said.order_on, now.order_on);

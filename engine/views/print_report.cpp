@@ -2,7 +2,9 @@
 #include "engine/facts/parse.hpp"
 #include "engine/views/json_object.hpp"
 #include "engine/views/otherwise.hpp"
+#include "engine/views/plan_view.hpp"
 #include "engine/views/print_views.hpp"
+#include "engine/views/routes_view.hpp"
 #include "engine/views/status_view.hpp"
 #include "engine/views/sure_view.hpp"
 
@@ -30,6 +32,16 @@ std::string print_report(std::string_view journal_text, base::Date today, const 
     out.put("sure", list_of(fleet, [&](const Assessed& one) {
                 return to_json(make_sure_view(one, std::nullopt), region);
             }));
+    out.put("plans", list_of(fleet, [&](const Assessed& one) {
+                return to_json(make_plan_view(one), region);
+            }));
+    out.put("routes", list_of(fleet, [&](const Assessed& one) {
+                return to_json(make_routes_view(one), region);
+            }));
+    std::vector<const Assessed*> all;
+    for (const Assessed& one : fleet)
+        all.push_back(&one);
+    out.put("stagger", to_json(make_stagger_view(all), region));
     out.put("log", list_of(fleet, [&](const Assessed& one) {
                 return to_json(make_log_view(one), region);
             }));

@@ -9,10 +9,6 @@ using base::Message;
 using base::Region;
 using facts::Json;
 
-[[nodiscard]] Json said_json(const std::vector<Message>& lines, const Region& region) {
-    return list_of(lines, [&](const Message& line) { return text_json(base::say(line, region)); });
-}
-
 [[nodiscard]] Json clock_json(const StatusClock& clock, const Region& region) {
     Object out{region};
     out.text("edge", std::string{edge_word(clock.edge)}).said("limit", clock.limit);

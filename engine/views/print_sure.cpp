@@ -5,25 +5,9 @@
 namespace twoclocks::views {
 namespace {
 
-using base::Message;
 using base::Region;
 using base::Word;
 using facts::Json;
-
-[[nodiscard]] Json said_json(const std::vector<Message>& lines, const Region& region) {
-    return list_of(lines, [&](const Message& line) { return text_json(base::say(line, region)); });
-}
-
-[[nodiscard]] Json chart_json(const ChartView& chart, const Region& region) {
-    Object out{region};
-    out.said("title", chart.title).said("greatest", chart.greatest).said("spoken", chart.spoken);
-    out.put("bars", list_of(chart.bars, [&](const ChartBar& bar) {
-                Object one{region};
-                one.said("label", bar.label).whole("permille", bar.permille);
-                return one.truth("planned", bar.planned).take();
-            }));
-    return out.take();
-}
 
 [[nodiscard]] Json paths_json(const BothPathsView& view, const Region& region) {
     Object out{region};

@@ -8,6 +8,9 @@
 #include "engine/facts/json.hpp"
 #include "engine/views/make_views.hpp"
 #include "engine/views/part_views.hpp"
+#include "engine/views/plan.hpp"
+#include "engine/views/routes.hpp"
+#include "engine/views/stagger_view.hpp"
 #include "engine/views/status.hpp"
 #include "engine/views/sure.hpp"
 
@@ -41,6 +44,12 @@ namespace twoclocks::views {
 /// How sure the date is.
 /// Units: as the fleet list. Errors: none. Source: our choice.
 [[nodiscard]] facts::Json to_json(const SureView& view, const base::Region& region);
+
+/// The plan of an overhaul, its routes, and who of the fleet goes in when.
+/// Units: as the fleet list. Errors: none. Source: our choice.
+[[nodiscard]] facts::Json to_json(const PlanView& view, const base::Region& region);
+[[nodiscard]] facts::Json to_json(const RoutesView& view, const base::Region& region);
+[[nodiscard]] facts::Json to_json(const StaggerView& view, const base::Region& region);
 
 /// Problems, each with its code, what happened, what to do, and its line.
 /// Units: text as a person reads it. Errors: none. Source: our choice.

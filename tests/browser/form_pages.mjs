@@ -5,8 +5,6 @@ import {
   openAircraft,
   openPartForm,
   openParts,
-  openPlan,
-  openRoutes,
   takeOff,
 } from './page_taps.mjs';
 
@@ -56,70 +54,6 @@ export const formPages = [
       await page.tap('button', 'Wear limit');
     },
     sign: ['textbox', 'Unit'],
-  },
-  {
-    name: 'form_plan_task',
-    from: 'demo',
-    async taps(page) {
-      await openPlan('ISLE-3')(page);
-      await page.tap('button', 'Change or add a task');
-    },
-    sign: ['textbox', /^Days expected/],
-  },
-  {
-    name: 'form_plan_step',
-    from: 'demo',
-    async taps(page) {
-      await openPlan('ISLE-3')(page);
-      await page.tap('button', 'Begun, promised or done');
-    },
-    sign: ['textbox', /^Promised for/],
-  },
-  {
-    name: 'form_plan_terms',
-    from: 'demo',
-    async taps(page) {
-      await openPlan('ISLE-3')(page);
-      await page.tap('button', 'How sure to be, kit and cores');
-    },
-    sign: ['textbox', /^Days kept free/],
-  },
-  {
-    name: 'form_closed',
-    from: 'demo',
-    async taps(page) {
-      await openPlan('ISLE-3')(page);
-      await page.tap('button', 'Closed days');
-    },
-    sign: ['textbox', /^Last closed day/],
-  },
-  {
-    name: 'form_route',
-    from: 'demo',
-    async taps(page) {
-      await openRoutes('ISLE-3')(page);
-      await page.tap('button', /^Change it.*Shop of the example/);
-    },
-    sign: ['textbox', /^Name of the route/],
-    screens: 2,
-  },
-  {
-    name: 'form_plan_costs',
-    from: 'demo',
-    async taps(page) {
-      await openPlan('ISLE-3')(page);
-      await page.tap('button', 'What days and hours are worth');
-    },
-    sign: ['textbox', /^Margin lost a day standing/],
-  },
-  {
-    name: 'form_plan_kept',
-    from: 'demo',
-    async taps(page) {
-      await openPlan('ISLE-3')(page);
-      await page.tap('button', 'Keep as first plan');
-    },
-    sign: ['textbox', /^Back in service/],
   },
   {
     name: 'form_storage',

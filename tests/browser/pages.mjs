@@ -8,6 +8,7 @@
 
 import { ann, ben, joinBoth, lookAt } from './disagreement.mjs';
 import { formPages } from './form_pages.mjs';
+import { planPages } from './plan_pages.mjs';
 import {
   addAircraft,
   addPart,
@@ -15,8 +16,6 @@ import {
   openAircraft,
   openPad,
   openParts,
-  openPlan,
-  openRoutes,
   openSure,
   tabTo,
   takeOff,
@@ -83,46 +82,6 @@ export const pages = [
       await page.tap('heading', 'Calendar work, or the full overhaul');
     },
     sign: ['heading', 'Calendar work, or the full overhaul'],
-  },
-  {
-    name: 'plan_late',
-    from: 'demo',
-    taps: openPlan('ISLE-3'),
-    sign: ['heading', /^Plan, ISLE-3/],
-    screens: 3,
-  },
-  {
-    name: 'plan_tasks',
-    from: 'demo',
-    async taps(page) {
-      await openPlan('ISLE-1')(page);
-      await page.tap('heading', 'All tasks');
-    },
-    sign: ['heading', 'All tasks'],
-  },
-  {
-    name: 'plan_induction',
-    from: 'demo',
-    async taps(page) {
-      await openPlan('ISLE-3')(page);
-      await page.tap('heading', 'When to go in');
-    },
-    sign: ['heading', 'When to go in'],
-  },
-  {
-    name: 'routes',
-    from: 'demo',
-    taps: openRoutes('ISLE-3'),
-    sign: ['heading', 'ISLE-3: routes'],
-    screens: 3,
-  },
-  {
-    name: 'stagger',
-    from: 'demo',
-    async taps(page) {
-      await page.tap('button', 'Who goes in when');
-    },
-    sign: ['heading', 'Who goes in when'],
   },
   {
     name: 'part_moved',
@@ -296,6 +255,7 @@ export const pages = [
     sign: ['heading', 'Specimen'],
     screens: 12,
   },
+  ...planPages,
   ...formPages,
 ];
 

@@ -62,6 +62,10 @@ struct Sample {
 [[nodiscard]] Screen nothing_on_return();
 [[nodiscard]] Screen storage_form();
 [[nodiscard]] Screen adjust_form();
+[[nodiscard]] Screen plan();
+[[nodiscard]] Screen unplanned();
+[[nodiscard]] Screen routes();
+[[nodiscard]] Screen stagger();
 
 /// One of each, with its name.
 [[nodiscard]] std::vector<Sample> every_screen();

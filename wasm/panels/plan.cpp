@@ -104,9 +104,11 @@ class PlanShown {
         for (const Message& told : view_.route)
             line(told, Type::small, Tone::soft);
         if (view_.slip.empty()) return;
-        titled({Word::plan_slip, {}});
-        for (const Message& told : view_.slip)
-            line(told);
+        titled(view_.slip_title);
+        std::vector<PairSpec> pairs;
+        for (const views::SlipRow& row : view_.slip)
+            pairs.push_back({ui_.say(row.name), {ui_.say(row.moved), false}});
+        pair_rows(ui_, pairs);
     }
 
     /// The cheapest day to go in.

@@ -21,12 +21,12 @@ class RoutesShown {
     void draw() {
         if (view_.missing.word != Word::blank)
             paragraph(ui_, Type::body, Tone::ink, ui_.say(view_.missing));
-        const std::int32_t across = page::columns_in(ui_.width());
-        if (across < 2)
+        if (view_.rows.size() > 1) compare();
+        if (ui_.roomy())
+            pairs();
+        else
             for (const RouteRow& row : view_.rows)
                 one(row);
-        else
-            pairs();
         for (const Message& note : view_.notes) {
             paragraph(ui_, Type::small, Tone::soft, ui_.say(note));
             ui_.gap(space::small);
@@ -40,6 +40,26 @@ class RoutesShown {
     [[nodiscard]] const Answer& answer() const { return answer_; }
 
   private:
+    /// The same figure of each route, one below the other.
+    void compare() {
+        compare(Word::route_days_out, &RouteRow::days);
+        compare(Word::route_late_chance, &RouteRow::late);
+        compare(Word::route_hours_used, &RouteRow::hours);
+        compare(Word::route_all_in, &RouteRow::cost);
+    }
+
+    void compare(Word label, Message RouteRow::*figure) {
+        heading(ui_, 2, ui_.say(label));
+        ui_.gap(space::small);
+        std::vector<PairSpec> pairs;
+        for (const RouteRow& row : view_.rows) {
+            const Message& told = row.ruled_out ? row.mark : row.*figure;
+            pairs.push_back({ui_.say(row.name), {ui_.say(told), false}});
+        }
+        pair_rows(ui_, pairs);
+        ui_.gap(space::wide);
+    }
+
     /// Two beside each other, the taller one says where the next two begin.
     void pairs() {
         for (std::size_t place = 0; place < view_.rows.size(); place += 2) {
@@ -65,7 +85,7 @@ class RoutesShown {
             for (const Message& praise : row.praise)
                 paragraph(ui_, Type::body_strong, Tone::ink, ui_.say(praise));
             ui_.gap(space::small);
-            figures(row);
+            if (view_.rows.size() == 1) figures(row);
             ui_.gap(space::small);
             for (const Message& line : row.lines) {
                 paragraph(ui_, Type::small, Tone::ink, ui_.say(line));
