@@ -41,7 +41,9 @@ void come_home(const Route& route, Tasks& tasks) {
     const bool is_crated = route.carriage == Carriage::crated;
     Task* release = find_task(tasks, "release");
     const Task* way = find_task(tasks, "transport");
-    if (release == nullptr || (!is_crated && !route.back_days)) return;
+    // Nobody said how long either way takes: as in the campaign, which ends with the release.
+    const bool is_said = route.back_days || route.there_days;
+    if (release == nullptr || (!is_crated && !is_said)) return;
     Task home = grounded(
         "home", way == nullptr ? Estimate{} : way->days, DayKind::calendar, {{release->key, 0}});
     release->role = Role::none;
@@ -63,11 +65,12 @@ void carry(const Route& route, Tasks& tasks) {
     come_home(route, tasks);
 }
 
+[[nodiscard]] bool is_outside(std::string_view key) {
+    return key == "hand_over" || key == "transport" || key == "release";
+}
+
 [[nodiscard]] bool is_a_step_there(const Task& task) {
-    constexpr std::string_view outside[]{
-        "hand_over", "crate", "transport", "release", "home", "assemble"};
-    return task.stage == Stage::grounded && is_ours(task.key) &&
-           std::find(std::begin(outside), std::end(outside), task.key) == std::end(outside);
+    return task.stage == Stage::grounded && is_ours(task.key) && !is_outside(task.key);
 }
 
 /// All steps at the shop as the one stay that the shop speaks of.
@@ -107,6 +110,17 @@ void go_by(const Route& route, Tasks& tasks) {
     set_days(tasks, "kit", route.kit_days);
     carry(route, tasks);
     stay_once(route, tasks);
+}
+
+Task* stay_of(Tasks& tasks, std::string_view step) {
+    const Tasks usual = default_tasks(Work::overhaul);
+    const auto found = std::find_if(
+        usual.begin(), usual.end(), [&](const Task& task) { return task.key == step; });
+    return found != usual.end() && is_a_step_there(*found) ? find_task(tasks, "shop") : nullptr;
+}
+
+std::int32_t days_on_the_way(const Route& route) {
+    return route.carriage == Carriage::flown ? route.there_days.value_or(0) : 0;
 }
 
 base::FlightTime hours_on_the_way(const Route& route) {

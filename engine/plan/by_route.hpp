@@ -7,8 +7,9 @@
 //   One number of days is taken as it is said. Somebody who knows it less well records the task
 //   with its three points.
 //   The days at the shop stand for every step there: what we do not see inside is not reckoned.
-//   Ferry hours flown before the limit are taken off what is left, so the flying ends earlier; on a
-//   permit they lie past the limit and take nothing.
+//   Ferry hours flown before the limit are taken off what is left, and the days of that flight off
+//   the days, so the flying ends earlier; on a permit they lie past the limit and take nothing.
+//   Steps recorded at the shop are not lost in the stay: with the first of them it has begun.
 #pragma once
 
 #include "engine/forecast/projection.hpp"
@@ -27,6 +28,14 @@ namespace twoclocks::plan {
 /// Changes tasks to those of a route.
 /// Units: days. Errors: none. Source: our choice.
 void go_by(const facts::Route& route, Tasks& tasks);
+
+/// The stay at the shop that stands for a step of ours there; null where there is none.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] Task* stay_of(Tasks& tasks, std::string_view step);
+
+/// Days that the flight there takes before the limit.
+/// Units: days. Errors: none. Source: our choice.
+[[nodiscard]] std::int32_t days_on_the_way(const facts::Route& route);
 
 /// Hours of life that a route takes on the way.
 /// Units: seconds. Errors: none. Source: our choice.

@@ -223,8 +223,10 @@ struct Campaign::Inside {
     [[nodiscard]] double sure() const { return terms.confidence_percent / 100.0; }
 
     [[nodiscard]] std::optional<std::int32_t> last_day(std::int32_t place) const {
-        if (place < 0 || network.tasks[static_cast<std::size_t>(place)].progress.begun)
-            return std::nullopt;
+        if (place < 0) return std::nullopt;
+        const auto at = static_cast<std::size_t>(place);
+        // What nobody waits for has no last day.
+        if (network.tasks[at].progress.begun || network.after[at].empty()) return std::nullopt;
         Values values = last_starts[static_cast<std::size_t>(place)];
         return day_down(at_share(values, 1 - sure(), false));
     }

@@ -241,6 +241,11 @@ bool is_ours(std::string_view key) {
     return row_of(key) != nullptr;
 }
 
+bool is_of_routes(std::string_view key) {
+    return std::any_of(
+        of_routes.begin(), of_routes.end(), [&](const auto& named) { return named.first == key; });
+}
+
 base::Arg task_name(std::string_view key, const std::string& own) {
     if (!own.empty()) return base::text_arg(own);
     if (const Row* row = row_of(key)) return base::word_arg(row->name);

@@ -24,6 +24,10 @@ inline constexpr base::Date default_tasks_made{20'786};  // 29 November 2026
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] bool is_ours(std::string_view key);
 
+/// Whether a key is that of a task that only some routes have.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] bool is_of_routes(std::string_view key);
+
 /// What people call a task: its own name, our word for the key, or the key.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] base::Arg task_name(std::string_view key, const std::string& own);

@@ -60,6 +60,14 @@ void apply(const PlanTaskState& record, Tasks& tasks) {
     task->resource = said.resource;
 }
 
+/// What waits for a task that only another route has waits for nothing there.
+void drop_links_of_routes(Tasks& tasks) {
+    for (Task& task : tasks)
+        std::erase_if(task.after, [&](const Link& link) {
+            return is_of_routes(link.key) && find_task(tasks, link.key) == nullptr;
+        });
+}
+
 /// A task of one's own is done in the latest stage of what it waits for, and of what waits for it
 /// in the earliest; nobody has to say so.
 void put_in_stage(Tasks& tasks, const std::string& key) {
@@ -77,7 +85,15 @@ void put_in_stage(Tasks& tasks, const std::string& key) {
 
 void apply(const PlanStepState& record, base::Date today, Tasks& tasks) {
     Task* task = find_task(tasks, record.task);
-    if (task == nullptr) return;
+    if (task == nullptr) {
+        // A step at the shop that the route reckons as one stay: with it the stay has begun.
+        task = stay_of(tasks, record.task);
+        const auto begun = record.begun ? record.begun : record.finished;
+        if (task == nullptr || !begun) return;
+        const double from = days_from(today, *begun);
+        task->progress.begun = std::min(task->progress.begun.value_or(from), from);
+        return;
+    }
     Progress& progress = task->progress;
     if (record.begun) progress.begun = days_from(today, *record.begun);
     if (record.promised) progress.promised = days_from(today, *record.promised) + 1;
@@ -92,11 +108,16 @@ void apply(const PlanStepState& record, base::Date today, Tasks& tasks) {
 Tasks tasks_of(const PlanState& records, base::Date today) {
     Tasks out = default_tasks(
         records.terms.work == facts::PlanWork::overhaul ? Work::overhaul : Work::calendar_work);
+    const facts::Route* route = chosen_route(records);
     for (const PlanTaskState& record : records.tasks)
-        apply(record, out);
+        if (!is_of_routes(record.said.task)) apply(record, out);
+    if (route != nullptr) go_by(*route, out);
+    for (const PlanTaskState& record : records.tasks)
+        if (find_task(out, record.said.task) != nullptr && is_of_routes(record.said.task))
+            apply(record, out);
     for (const PlanTaskState& record : records.tasks)
         if (record.said.left_out) leave_out(out, record.said.task);
-    if (const facts::Route* route = chosen_route(records)) go_by(*route, out);
+    drop_links_of_routes(out);
     // A chain of one's own tasks is as long as there are such tasks.
     for (std::size_t round = 0; round < records.tasks.size(); ++round)
         for (const PlanTaskState& record : records.tasks)

@@ -21,6 +21,9 @@ namespace twoclocks::plan {
 /// The whole number at or after any other, for sums of money.
 /// Units: those of the value. Range: within 63 bits. Errors: none. Source: ceiling.
 [[nodiscard]] constexpr std::int64_t whole_from(double value) {
+    constexpr double most = 9e18;  // beyond it no amount is one
+    if (value >= most) return static_cast<std::int64_t>(most);
+    if (value <= -most) return -static_cast<std::int64_t>(most);
     const auto cut = static_cast<std::int64_t>(value);
     return static_cast<double>(cut) < value ? cut + 1 : cut;
 }

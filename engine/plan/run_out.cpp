@@ -36,4 +36,12 @@ std::vector<double> run_out_days(const RunOut& run_out) {
     return out;
 }
 
+RunOut sooner_by(RunOut run_out, std::int32_t days) {
+    run_out.early -= days;
+    run_out.likely -= days;
+    if (run_out.late) *run_out.late -= days;
+    if (run_out.calendar) *run_out.calendar -= days;
+    return run_out;
+}
+
 }  // namespace twoclocks::plan

@@ -19,6 +19,10 @@ struct RunOut {
     std::optional<std::int32_t> calendar;  // the last day of the calendar limit
 };
 
+/// The same so many days sooner.
+/// Units: days. Errors: none. Source: our choice.
+[[nodiscard]] RunOut sooner_by(RunOut run_out, std::int32_t days);
+
 /// How many equal parts of chance a run-out is laid out in.
 inline constexpr std::int32_t run_out_parts = 256;
 

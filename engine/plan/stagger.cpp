@@ -25,9 +25,11 @@ class Search {
         const auto takes = [&](std::int32_t asked) {
             return asked > 0 ? static_cast<std::size_t>(asked) : visits.size();
         };
-        takes_ = {takes(capacity.out_at_once), takes(capacity.shop_takes)};
-        for (const Visit& visit : visits)
+        for (const Visit& visit : visits) {
+            const std::int32_t shop = visit.shop_takes > 0 ? visit.shop_takes : capacity.shop_takes;
             wishes_.push_back(wish_of(visit));
+            takes_.push_back({takes(capacity.out_at_once), takes(shop)});
+        }
     }
 
     /// Finds the best plan it can; true where there is none better.
@@ -81,7 +83,8 @@ class Search {
             if (day < at[place] || day >= at[place] + wishes_[place].days) continue;
             for (std::size_t bound = 0; bound < bounds; ++bound) {
                 const Places out = out_with(bound, place, at, day);
-                if (out.size() > takes_[bound]) those.insert(those.end(), out.begin(), out.end());
+                if (out.size() > takes_[place][bound])
+                    those.insert(those.end(), out.begin(), out.end());
             }
         }
         std::vector<std::int32_t> out;
@@ -149,7 +152,7 @@ class Search {
             for (std::size_t bound = 0; bound < bounds; ++bound)
                 for (std::size_t other = 0; other < at.size(); ++other)
                     if (is_with(bound, one, at, day, other)) ++out[bound];
-            return out[0] > takes_[0] || out[1] > takes_[1];
+            return out[0] > takes_[one][0] || out[1] > takes_[one][1];
         });
     }
 
@@ -244,8 +247,8 @@ class Search {
         for (std::size_t place = 0; place < at.size(); ++place)
             for (std::size_t bound = 0; bound < bounds; ++bound) {
                 Places crowd = out_with(bound, place, at, at[place]);
-                if (crowd.size() <= takes_[bound]) continue;
-                const Price parted = thin(at, crowd, takes_[bound] + 1);
+                if (crowd.size() <= takes_[place][bound]) continue;
+                const Price parted = thin(at, crowd, takes_[place][bound] + 1);
                 if (!out.empty() && parted <= most) continue;
                 most = parted;
                 out = crowd;
@@ -271,7 +274,7 @@ class Search {
 
     const std::vector<Visit>& visits_;
     std::vector<Wish> wishes_;
-    std::array<std::size_t, bounds> takes_{};
+    std::vector<std::array<std::size_t, bounds>> takes_;
     Days begins_;  // of the best plan so far
     Price price_;
     std::int64_t work_{0};

@@ -28,6 +28,7 @@ struct Visit {
     std::int64_t early_cost{0};     // of a day given up before its limit
     std::int64_t standing_cost{0};  // of a day past its limit before the work begins
     std::string shop;               // empty: none that others share
+    std::int32_t shop_takes{0};     // of its visits at once; 0: as the capacity says
 
     bool operator==(const Visit&) const = default;
 };

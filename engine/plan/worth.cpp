@@ -19,10 +19,11 @@ constexpr std::int32_t permille = 1'000;
 }
 
 /// What an hour and a month are worth where nobody said: the sum over those of the limit.
-void reckon_life(const limits::ItemDue& item, Worth& worth) {
+/// Calendar work keeps the hours: its sum buys none.
+void reckon_life(const limits::ItemDue& item, bool keeps_hours, Worth& worth) {
     if (!worth.sum) return;
     for (const limits::ClockDue& clock : item.clocks) {
-        if (clock.clock == facts::Clock::hours && !worth.hour) {
+        if (clock.clock == facts::Clock::hours && !worth.hour && !keeps_hours) {
             worth.hours_of_limit = clock.limit_hours.seconds / base::hours(1).seconds;
             worth.hour = shared(*worth.sum, worth.hours_of_limit);
         }
@@ -45,16 +46,26 @@ std::optional<Worth> worth_of(const timeline::PlanState& records, const limits::
     Worth out;
     out.currency = costs.lost_day->currency;
     out.lost = *costs.lost_day;
-    out.saved = costs.saved_day.value_or(out.money(0));
-    out.sum = costs.sum;
+    // Records that disagree may be in two currencies: only amounts in that of a day count.
+    const auto alike = [&](const std::optional<Money>& money) {
+        return money && money->currency == out.currency ? money : std::nullopt;
+    };
+    out.saved = alike(costs.saved_day).value_or(out.money(0));
+    out.sum = alike(costs.sum);
     const facts::Route* route = chosen_route(records);
-    if (!out.sum && route != nullptr && route->price && route->price->currency == out.currency)
-        out.sum = route->price;
-    out.hour = costs.life_hour;
-    out.month = costs.life_month;
+    if (!out.sum && route != nullptr) out.sum = alike(route->price);
+    out.hour = alike(costs.life_hour);
+    out.month = alike(costs.life_month);
     out.interest = costs.interest_permille.value_or(0);
-    reckon_life(item, out);
+    reckon_life(item, records.terms.work == facts::PlanWork::calendar_work, out);
     return out;
+}
+
+bool weighs_life(const Worth& worth, const limits::ItemDue& item) {
+    return std::all_of(item.clocks.begin(), item.clocks.end(), [&](const auto& clock) {
+        if (clock.clock == facts::Clock::hours) return !clock.known || worth.hour.has_value();
+        return clock.clock != facts::Clock::calendar || worth.month.has_value();
+    });
 }
 
 InductionCosts costs_of(const Worth& worth) {

@@ -35,6 +35,10 @@ struct Worth {
 [[nodiscard]] std::optional<Worth> worth_of(const timeline::PlanState& records,
                                             const limits::ItemDue& item);
 
+/// Whether every clock of the limit that may end it has a worth: else life would be given away.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] bool weighs_life(const Worth& worth, const limits::ItemDue& item);
+
 /// The same for the reckoning.
 /// Units: minor units a day, an hour, a month. Errors: none. Source: our choice.
 [[nodiscard]] InductionCosts costs_of(const Worth& worth);

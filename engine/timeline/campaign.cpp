@@ -21,6 +21,12 @@ template <class State>
     return states.emplace_back();
 }
 
+/// The routes while they are folded.
+struct Routes {
+    PlanState& plan;
+    std::optional<std::string> chosen{};
+};
+
 /// Of two records of one day the more careful.
 template <class Kind>
 [[nodiscard]] Kind careful(const Kind& left, const Kind& right, Date on) {
@@ -55,8 +61,9 @@ void fold_task(const Record& record, const facts::PlanTask& said, PlanState& pla
 }
 
 /// A later record takes the place of an earlier one of its route, also of one day: what it is to be
-/// had for is corrected by saying it anew.
-void fold_route(const Record& record, const facts::Route& said, PlanState& plan) {
+/// had for is corrected by saying it anew. The one chosen last is the one, until it no longer is.
+void fold_route(const Record& record, const facts::Route& said, bool may_choose, Routes& routes) {
+    PlanState& plan = routes.plan;
     const Date on = record.in_use.on;
     const auto found = std::find_if(plan.routes.begin(), plan.routes.end(), [&](const auto& one) {
         return one.said.route == said.route;
@@ -65,17 +72,30 @@ void fold_route(const Record& record, const facts::Route& said, PlanState& plan)
         plan.routes.push_back({said, on, record.root});
     else
         *found = {said, on, record.root};
+    if (said.chosen && may_choose)
+        routes.chosen = said.route;
+    else if (routes.chosen == said.route)
+        routes.chosen.reset();
 }
 
-/// The one chosen last; without those that somebody left out.
-void close_routes(PlanState& plan) {
+/// Those left out are gone, also the one that was chosen.
+void close_routes(Routes& routes) {
+    PlanState& plan = routes.plan;
     std::erase_if(plan.routes, [](const RouteState& one) { return one.said.left_out; });
-    for (std::size_t place = 0; place < plan.routes.size(); ++place) {
-        if (!plan.routes[place].said.chosen) continue;
-        const auto here = static_cast<std::int32_t>(place);
-        const auto before = static_cast<std::size_t>(plan.chosen_route.value_or(here));
-        if (plan.routes[before].on <= plan.routes[place].on) plan.chosen_route = here;
+    for (std::size_t place = 0; place < plan.routes.size(); ++place)
+        if (plan.routes[place].said.route == routes.chosen)
+            plan.chosen_route = static_cast<std::int32_t>(place);
+}
+
+/// The day on which the last overhaul was recorded: what was done for it is done.
+[[nodiscard]] std::optional<Date> last_overhaul(const AircraftState& state) {
+    std::optional<Date> out;
+    for (const ItemState& item : state.items) {
+        if (item.role != facts::ItemRole::overhaul) continue;
+        for (const auto& renewed : item.renewed)
+            if (renewed) out = std::max(out.value_or(renewed->on), renewed->on);
     }
+    return out;
 }
 
 void fold_step(const Record& record, const facts::PlanStep& said, PlanState& plan) {
@@ -100,6 +120,8 @@ void fold_step(const Record& record, const facts::PlanStep& said, PlanState& pla
 
 void fold_campaign(const std::vector<const Record*>& records, Date today, AircraftState& state) {
     std::optional<Date> terms_on;
+    Routes routes{state.campaign};
+    const std::optional<Date> ended = last_overhaul(state);
     for (const Record* record : records) {
         const facts::Body& body = record->in_use;
         if (record->withdrawn) continue;
@@ -108,9 +130,10 @@ void fold_campaign(const std::vector<const Record*>& records, Date today, Aircra
             state.campaign.closed.push_back(
                 {body.on, std::max(body.on, closed->last.value_or(body.on)), record->root});
         if (body.on > today) continue;
+        const bool is_over = ended && body.on <= *ended;
         if (const auto* task = std::get_if<facts::PlanTask>(&body.fields))
             fold_task(*record, *task, state.campaign);
-        if (const auto* step = std::get_if<facts::PlanStep>(&body.fields))
+        if (const auto* step = std::get_if<facts::PlanStep>(&body.fields); step && !is_over)
             fold_step(*record, *step, state.campaign);
         if (const auto* terms = std::get_if<facts::PlanTerms>(&body.fields)) {
             const bool same_day = terms_on == body.on;
@@ -120,16 +143,16 @@ void fold_campaign(const std::vector<const Record*>& records, Date today, Aircra
             terms_on = body.on;
         }
         if (const auto* route = std::get_if<facts::Route>(&body.fields))
-            fold_route(*record, *route, state.campaign);
+            fold_route(*record, *route, !is_over, routes);
         if (const auto* costs = std::get_if<facts::PlanCosts>(&body.fields)) {
             state.campaign.costs = *costs;
             state.campaign.costs_fact = record->root;
         }
         const auto* kept = std::get_if<facts::PlanKept>(&body.fields);
-        if (kept != nullptr && !state.campaign.kept)
+        if (kept != nullptr && !is_over && !state.campaign.kept)
             state.campaign.kept = {*kept, body.on, record->root};
     }
-    close_routes(state.campaign);
+    close_routes(routes);
 }
 
 }  // namespace twoclocks::timeline

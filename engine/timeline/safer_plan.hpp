@@ -37,6 +37,14 @@ inline void join(facts::PlanTerms& into, const facts::PlanTerms& other) {
     return left->minor_units < right->minor_units ? right : left;
 }
 
+/// The smaller of two amounts of one currency; otherwise it is not known.
+/// Units: minor units. Errors: none. Source: our choice.
+[[nodiscard]] inline std::optional<base::Money> cheaper(const std::optional<base::Money>& left,
+                                                        const std::optional<base::Money>& right) {
+    if (!left || !right || left->currency != right->currency) return std::nullopt;
+    return left->minor_units < right->minor_units ? left : right;
+}
+
 /// What two records of a route say otherwise is not known of it.
 /// Units: those of the values. Errors: none. Source: our choice.
 template <class T>
@@ -55,6 +63,8 @@ inline void join(facts::Route& into, const facts::Route& other) {
                              &facts::Route::tax_permille,
                              &facts::Route::duty_permille})
         into.*field = greatest(into.*field, other.*field);
+    // Flown before the limit takes hours and days of it: the dates come out earlier.
+    if (into.carriage != other.carriage) into.carriage = facts::Carriage::flown;
     into.ferry = greatest(into.ferry, other.ferry);
     into.price = dearer(into.price, other.price);
     into.freight = dearer(into.freight, other.freight);
@@ -73,6 +83,7 @@ inline void join(facts::Route& into, const facts::Route& other) {
 inline void join(facts::PlanCosts& into, const facts::PlanCosts& other) {
     into.sum = dearer(into.sum, other.sum);
     into.lost_day = dearer(into.lost_day, other.lost_day);
+    into.saved_day = cheaper(into.saved_day, other.saved_day);
     into.life_hour = dearer(into.life_hour, other.life_hour);
     into.life_month = dearer(into.life_month, other.life_month);
     into.interest_permille = greatest(into.interest_permille, other.interest_permille);

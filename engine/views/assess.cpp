@@ -66,13 +66,18 @@ using limits::ItemDue;
 }
 
 /// True when a task that has to be over before the overhaul should have begun by now.
-[[nodiscard]] bool lead_has_begun(const timeline::PlanState& campaign,
+[[nodiscard]] bool lead_has_begun(const ItemDue& item,
                                   const Projection& projection,
-                                  Date today) {
-    if (!projection.early) return false;
-    const std::int32_t days = base::days_between(today, *projection.early);
+                                  const Assessed& aircraft) {
+    const timeline::PlanState& campaign = aircraft.state.campaign;
+    const facts::Route* route = plan::chosen_route(campaign);
+    const Projection by_route = plan::project_by_route(
+        route, item, projection, aircraft.state, aircraft.ahead, aircraft.today);
+    if (!by_route.early) return false;
+    const std::int32_t days = base::days_between(aircraft.today, *by_route.early) -
+                              (route == nullptr ? 0 : plan::days_on_the_way(*route));
     if (days > farthest_lead_days) return false;
-    const auto first = plan::first_lead_day(campaign, days, today);
+    const auto first = plan::first_lead_day(campaign, days, aircraft.today);
     return first && *first <= 0;
 }
 
@@ -93,9 +98,7 @@ using limits::ItemDue;
     if (is_near(item, projection, today, due_days)) return State::due;
     if (!item.all_known()) return State::unknown;
     const bool overhaul = item.role == facts::ItemRole::overhaul;
-    const auto by_route = plan::project_by_route(
-        plan::chosen_route(state.campaign), item, projection, state, aircraft.ahead, today);
-    if (overhaul && lead_has_begun(state.campaign, by_route, today)) return State::act;
+    if (overhaul && lead_has_begun(item, projection, aircraft)) return State::act;
     return State::nothing_due;
 }
 

@@ -41,7 +41,8 @@ void explain(const Lived& lived, const Worth& worth, Why& why) {
             {base::decimal_arg(worth.interest, 1), base::money_arg(*worth.sum)});
     add(why,
         Word::why_induct_ready,
-        {lived.said(lived.outcome.ready_on), base::whole_arg(lived.terms.confidence_percent)});
+        {lived.said(std::max(lived.outcome.ready_on, 0)),
+         base::whole_arg(lived.terms.confidence_percent)});
     add(why, Word::why_induct_ways, {base::whole_arg(plan::campaign_count)});
 }
 
@@ -62,11 +63,14 @@ void explain(const Lived& lived, const Worth& worth, Why& why) {
         {Word::plan_induct_chart, {}}, {Word::record_of, {cost(*dearest)}}, Edge::calendar, {}, {}};
     for (std::size_t bar = 0; bar < bars; ++bar) {
         const InductionDay& day = spread[bar * (spread.size() - 1) / (bars - 1)];
-        const InductionDay& next =
-            spread[std::min(bar + 1, bars - 1) * (spread.size() - 1) / (bars - 1)];
-        const bool is_best = day.day <= found.best.day && found.best.day < next.day;
+        const std::size_t next = (bar + 1) * (spread.size() - 1) / (bars - 1);
+        const bool is_last = bar + 1 == bars;
+        const bool is_best =
+            day.day <= found.best.day && (is_last || found.best.day < spread[next].day);
         const bool has_label = bar % (bars / 3) == 3;
-        const auto height = std::max<std::int64_t>(day.cost(), 0) * permille / most;
+        const std::int64_t cost_shown = std::max<std::int64_t>(day.cost(), 0);
+        const auto height =
+            most >= permille ? cost_shown / (most / permille) : cost_shown * permille / most;
         chart.bars.push_back({has_label
                                   ? Message{Word::record_of, {base::month_arg(lived.day(day.day))}}
                                   : Message{Word::blank, {}},
@@ -95,6 +99,14 @@ InductionView induction_view(const Lived& lived) {
         out.missing = {Word::plan_induct_missing, {}};
         return out;
     }
+    if (!plan::weighs_life(*worth, lived.item)) {
+        out.missing = {Word::plan_induct_no_life, {}};
+        return out;
+    }
+    if (worth->standing().minor_units <= 0) {
+        out.missing = {Word::plan_induct_no_standing, {}};
+        return out;
+    }
     const plan::InductionCosts costs = plan::costs_of(*worth);
     const plan::LifeLeft left = plan::left_of(lived.item, lived.run_out, lived.terms);
     const plan::Induction found = plan::cheapest_induction(lived.draws, costs, left);
@@ -103,8 +115,9 @@ InductionView induction_view(const Lived& lived) {
     };
     // A day before all is ready is the day on which it is.
     const bool is_now = found.best.day == 0;
+    const std::int32_t ready = std::max(lived.outcome.ready_on, 0);
     out.best.text = {is_now ? Word::plan_induct_now : Word::plan_induct_best,
-                     {lived.said(is_now ? lived.outcome.ready_on : found.best.day)}};
+                     {lived.said(is_now ? ready : found.best.day)}};
     out.best.why = {{Word::why_induct, {}}, out.best.text, {}};
     explain(lived, *worth, out.best.why);
     out.lines.push_back({Word::plan_induct_cost,

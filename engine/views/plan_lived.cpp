@@ -14,11 +14,18 @@ using base::Word;
 [[nodiscard]] std::optional<Message> too_far(const limits::ItemDue& item,
                                              const facts::Route* route) {
     const limits::ClockDue* hours = plan::hours_of(item);
-    if (route == nullptr || hours == nullptr) return std::nullopt;
+    if (route == nullptr || hours == nullptr || route->carriage != facts::Carriage::flown)
+        return std::nullopt;
     const base::FlightTime way = plan::hours_on_the_way(*route);
-    if (way.seconds == 0 || way <= hours->left) return std::nullopt;
+    if (way <= hours->left && hours->left.seconds > 0) return std::nullopt;
     return Message{Word::plan_ferry_too_long,
                    {base::hours_used_arg(way), base::hours_left_arg(hours->left)}};
+}
+
+[[nodiscard]] bool has_stopped(const plan::Tasks& tasks) {
+    return std::any_of(tasks.begin(), tasks.end(), [](const plan::Task& task) {
+        return task.role == plan::Role::stop && (task.progress.begun || task.progress.finished);
+    });
 }
 
 }  // namespace
@@ -32,7 +39,9 @@ Living live(const Assessed& aircraft, const timeline::PlanState& records, std::i
     const limits::ItemDue* item = overhaul_of(aircraft);
     if (item == nullptr) return cannot({Word::plan_no_overhaul, {}});
     const facts::Route* route = plan::chosen_route(records);
-    if (const auto message = too_far(*item, route)) return cannot(*message);
+    plan::Tasks tasks = plan::tasks_of(records, aircraft.today);
+    const auto message = too_far(*item, route);
+    if (message && !has_stopped(tasks)) return cannot(*message);
     const forecast::Projection projection =
         plan::project_by_route(route,
                                *item,
@@ -40,23 +49,25 @@ Living live(const Assessed& aircraft, const timeline::PlanState& records, std::i
                                aircraft.state,
                                aircraft.ahead,
                                aircraft.today);
-    const auto run_out = plan::run_out_of(*item, projection, aircraft.today);
+    auto run_out = plan::run_out_of(*item, projection, aircraft.today);
     if (!run_out) return cannot({Word::plan_no_day, {}});
-    auto made = plan::make_network(plan::tasks_of(records, aircraft.today));
+    if (route != nullptr) run_out = plan::sooner_by(*run_out, plan::days_on_the_way(*route));
+    auto made = plan::make_network(tasks);
     if (!made.ok()) return cannot({Word::plan_faulty, {}}, made.problems());
     const plan::Terms terms = plan::terms_of(records);
     plan::Campaign campaign{
         made.value(), plan::work_days_of(records, aircraft.today), *run_out, terms};
     campaign.go_on(ways);
     Living out;
-    out.lived.emplace(Lived{aircraft,
-                            *item,
-                            projection,
-                            std::move(made.value()),
-                            *run_out,
-                            terms,
-                            campaign.outcome(),
-                            campaign.draws()});
+    out.lived.emplace(
+        Lived{aircraft,
+              route == nullptr ? *item : plan::keeping_back(*item, plan::hours_on_the_way(*route)),
+              projection,
+              std::move(made.value()),
+              *run_out,
+              terms,
+              campaign.outcome(),
+              campaign.draws()});
     return out;
 }
 

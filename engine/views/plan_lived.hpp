@@ -15,8 +15,8 @@ namespace twoclocks::views {
 /// Everything the words are made from.
 struct Lived {
     const Assessed& aircraft;
-    const limits::ItemDue& item;
-    forecast::Projection projection;  // with the hours of the route kept back
+    limits::ItemDue item;             // with the hours of the route kept back
+    forecast::Projection projection;  // likewise
     plan::Network network;
     plan::RunOut run_out;
     plan::Terms terms;

@@ -8,6 +8,7 @@
 #include "engine/views/plan_induction.hpp"
 #include "engine/views/plan_rows.hpp"
 #include "engine/views/plan_slip.hpp"
+#include "engine/views/record_plan.hpp"
 #include "engine/views/why_parts.hpp"
 
 namespace twoclocks::views {
@@ -77,10 +78,23 @@ void explain_ways(Why& why, const Lived& lived, Word rule) {
     if (task->progress.finished)
         return figure({done, {lived.said(plan::day_at(*task->progress.finished) - 1)}});
     if (task->progress.begun) return figure({Word::record_plan_begun, {task->name}});
+    if (!day) return figure({Word::blank, {}});
     Figure out = figure({*day < 0 ? late : by, {lived.said(*day)}});
     explain_limit(out.why, lived);
     explain_path(out.why, lived, role);
     explain_ways(out.why, lived, Word::why_plan_order);
+    return out;
+}
+
+/// Until when it can be flown, or when it last was.
+[[nodiscard]] Figure stop_of(const Lived& lived) {
+    const std::int32_t day = lived.outcome.stop_on;
+    const Task* stop = lived.with(Role::stop);
+    const bool is_in = stop != nullptr && (stop->progress.begun || stop->progress.finished);
+    if (is_in) return figure({Word::plan_stopped, {lived.said(day)}});
+    Figure out = figure({day < 0 ? Word::plan_stop_behind : Word::plan_stop_on, {lived.said(day)}});
+    explain_limit(out.why, lived);
+    explain_ways(out.why, lived, Word::why_plan_stop);
     return out;
 }
 
@@ -96,11 +110,7 @@ void add_dates(const Lived& lived, PlanView& view) {
                          {Word::plan_book_by, Word::plan_book_late, Word::plan_booked});
     view.order_late = outcome.order_by && *outcome.order_by < 0;
     view.book_late = outcome.book_by && *outcome.book_by < 0;
-    const bool behind = outcome.stop_on < 0;
-    view.stop = figure(
-        {behind ? Word::plan_stop_behind : Word::plan_stop_on, {lived.said(outcome.stop_on)}});
-    explain_limit(view.stop.why, lived);
-    explain_ways(view.stop.why, lived, Word::why_plan_stop);
+    view.stop = stop_of(lived);
     view.back = figure({Word::plan_back_on, {lived.said(outcome.back_on)}});
     explain_limit(view.back.why, lived);
     explain_path(view.back.why, lived, Role::order);
@@ -161,9 +171,15 @@ void add_today(const Lived& lived, PlanView& view) {
 void add_route(const Lived& lived, PlanView& view) {
     const facts::Route* route = plan::chosen_route(lived.aircraft.state.campaign);
     if (route == nullptr) return;
-    view.route.push_back({Word::plan_by_route, {base::text_arg(route->name)}});
+    view.route.push_back({Word::plan_by_route, {route_name(*route)}});
     const base::FlightTime way = plan::hours_on_the_way(*route);
     if (way.seconds > 0) view.route.push_back({Word::plan_ferry_kept, {base::hours_used_arg(way)}});
+    const std::int32_t days = plan::days_on_the_way(*route);
+    if (days > 0) view.route.push_back({Word::plan_way_kept, {base::whole_arg(days)}});
+    if (route->accepted != facts::Acceptance::accepted)
+        view.route.push_back({route_gate_word(route->accepted), {}});
+    if (route->price_until && *route->price_until < lived.aircraft.today)
+        view.route.push_back({Word::route_lapsed_line, {base::day_arg(*route->price_until)}});
 }
 
 void add_sure(const Lived& lived, PlanView& view) {

@@ -97,6 +97,16 @@ Word acceptance_word(facts::Acceptance accepted) {
     return word_at(words, accepted);
 }
 
+Word route_gate_word(facts::Acceptance accepted) {
+    constexpr std::array words{
+        Word::route_ask_line, Word::route_accepted_line, Word::route_refused_line};
+    return word_at(words, accepted);
+}
+
+base::Arg route_name(const facts::Route& route) {
+    return base::text_arg(route.name.empty() ? route.route : route.name);
+}
+
 Message plan_what(const facts::PlanTask& fields) {
     return {fields.left_out ? Word::record_plan_left_out : Word::record_plan_task,
             {plan::task_name(fields.task, fields.name)}};
@@ -129,7 +139,7 @@ Message plan_what(const facts::Route& fields) {
     const Word word = fields.left_out ? Word::record_route_left_out
                       : fields.chosen ? Word::record_route_chosen
                                       : Word::record_route_told;
-    return one_text(word, fields.name.empty() ? fields.route : fields.name);
+    return {word, {route_name(fields)}};
 }
 
 Message plan_what(const facts::PlanCosts&) {

@@ -46,4 +46,12 @@ concept PlanRecord = std::same_as<F, facts::PlanTask> || std::same_as<F, facts::
 [[nodiscard]] base::Word warranty_from_word(facts::WarrantyFrom from);
 [[nodiscard]] base::Word acceptance_word(facts::Acceptance accepted);
 
+/// Whether the registry accepts what is released there, as a sentence.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] base::Word route_gate_word(facts::Acceptance accepted);
+
+/// What people call a route: its name, or its key.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] base::Arg route_name(const facts::Route& route);
+
 }  // namespace twoclocks::views

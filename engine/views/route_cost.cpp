@@ -26,8 +26,11 @@ std::optional<RouteCost> cost_of(const facts::Route& route) {
         if (!out.freight_apart) out.freight = *route.freight;
     }
     out.duty = share(out.price, route.duty_permille.value_or(0));
-    const bool is_taxed =
-        route.tax == facts::TaxCase::recoverable || route.tax == facts::TaxCase::borne;
+    const bool is_taxed = route.tax != facts::TaxCase::none;
+    out.tax_known =
+        !is_taxed || (route.tax != facts::TaxCase::unknown && route.tax_permille.has_value());
+    out.needs_freight = route.carriage == facts::Carriage::crated && !route.freight;
+    out.needs_duty = route.by == facts::RouteBy::abroad && !route.duty_permille;
     const Money before_tax = plus(plus(out.price, out.freight), out.duty);
     out.tax = share(before_tax, is_taxed ? route.tax_permille.value_or(0) : 0);
     out.pay_first = plus(before_tax, out.tax);

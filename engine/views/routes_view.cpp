@@ -1,7 +1,5 @@
 #include "engine/views/routes_view.hpp"
 
-#include <array>
-
 #include "engine/views/plan_lived.hpp"
 #include "engine/views/record_plan.hpp"
 #include "engine/views/route_cost.hpp"
@@ -38,12 +36,6 @@ struct Worked {
     return {Word::blank, {}};
 }
 
-void add_gate(const Route& route, RouteRow& row) {
-    constexpr std::array words{
-        Word::route_ask_line, Word::route_accepted_line, Word::route_refused_line};
-    row.lines.push_back({words.at(static_cast<std::size_t>(route.accepted)), {}});
-}
-
 void add_days(const Lived& lived, RouteRow& row) {
     const plan::Outcome& outcome = lived.outcome;
     row.days = by_itself(base::whole_arg(outcome.out_days));
@@ -57,31 +49,33 @@ void add_days(const Lived& lived, RouteRow& row) {
 }
 
 void add_way(const Route& route, RouteRow& row) {
-    row.hours = by_itself(base::hours_used_arg(plan::hours_on_the_way(route)));
-    if (route.carriage == facts::Carriage::on_permit)
-        row.lines.push_back({Word::route_on_permit,
-                             {base::hours_used_arg(route.ferry.value_or(base::FlightTime{}))}});
+    const bool is_unknown = route.carriage == facts::Carriage::flown && !route.ferry;
+    row.hours = is_unknown ? Message{Word::not_known, {}}
+                           : by_itself(base::hours_used_arg(plan::hours_on_the_way(route)));
+    if (route.carriage != facts::Carriage::on_permit) return;
+    row.lines.push_back(route.ferry
+                            ? Message{Word::route_on_permit, {base::hours_used_arg(*route.ferry)}}
+                            : Message{Word::route_permit_unknown, {}});
 }
 
 void add_tax(const Route& route, const RouteCost& cost, RouteRow& row) {
-    const base::Arg share = base::decimal_arg(route.tax_permille.value_or(0), 1);
-    switch (route.tax) {
-        case facts::TaxCase::unknown:
-            row.lines.push_back({Word::route_tax_unknown_line, {}});
-            break;
-        case facts::TaxCase::none:
-            row.lines.push_back({Word::route_tax_none_line, {}});
-            break;
-        case facts::TaxCase::recoverable:
-            row.lines.push_back({Word::route_tax_back_line, {share, base::cost_arg(cost.tax)}});
-            break;
-        case facts::TaxCase::borne:
-            row.lines.push_back({Word::route_tax_borne_line, {share, base::cost_arg(cost.tax)}});
-            break;
+    if (route.tax == facts::TaxCase::none) {
+        row.lines.push_back({Word::route_tax_none_line, {}});
+        return;
     }
+    if (!cost.tax_known && !route.tax_permille) {
+        row.lines.push_back({Word::route_tax_unknown_line, {}});
+        return;
+    }
+    const Word word = route.tax == facts::TaxCase::recoverable ? Word::route_tax_back_line
+                      : route.tax == facts::TaxCase::borne     ? Word::route_tax_borne_line
+                                                               : Word::route_tax_maybe_line;
+    row.lines.push_back(
+        {word, {base::decimal_arg(*route.tax_permille, 1), base::cost_arg(cost.tax)}});
 }
 
-void add_cost(const Worked& worked, const limits::ItemDue* item, RouteRow& row) {
+/// Calendar work keeps the hours: its price buys none.
+void add_cost(const Worked& worked, const limits::ItemDue* item, bool keeps_hours, RouteRow& row) {
     const Route& route = worked.route;
     if (!worked.cost) {
         row.cost = {Word::not_known, {}};
@@ -97,12 +91,17 @@ void add_cost(const Worked& worked, const limits::ItemDue* item, RouteRow& row) 
         row.lines.push_back(
             {cost.freight_apart ? Word::route_freight_other : Word::route_freight_line,
              {base::money_arg(*route.freight)}});
+    if (!route.freight && cost.needs_freight)
+        row.lines.push_back({Word::route_freight_unknown, {}});
+    if (!route.duty_permille && cost.needs_duty)
+        row.lines.push_back({Word::route_duty_unknown, {}});
     if (route.duty_permille)
         row.lines.push_back(
             {Word::route_duty_line,
              {base::decimal_arg(*route.duty_permille, 1), base::cost_arg(cost.duty)}});
     add_tax(route, cost, row);
-    const limits::ClockDue* hours = item == nullptr ? nullptr : plan::hours_of(*item);
+    const limits::ClockDue* hours =
+        item == nullptr || keeps_hours ? nullptr : plan::hours_of(*item);
     const std::int64_t whole =
         hours == nullptr ? 0 : hours->limit_hours.seconds / base::hours(1).seconds;
     if (whole > 0)
@@ -137,20 +136,22 @@ void add_warranty(const Route& route, RouteRow& row) {
     const Route& route = worked.route;
     RouteRow row;
     row.key = route.route;
-    row.name = by_itself(base::text_arg(route.name.empty() ? route.route : route.name));
+    row.name = by_itself(route_name(route));
     row.who = {
         Word::route_price_line,
         {base::word_arg(route_by_word(route.by)), base::word_arg(carriage_word(route.carriage))}};
     row.chosen = is_chosen;
     row.ruled_out = !worked.is_open();
     row.mark = mark_of(worked, is_chosen);
-    add_gate(route, row);
+    if (is_chosen && row.ruled_out) row.lines.push_back({Word::route_is_chosen, {}});
+    row.lines.push_back({route_gate_word(route.accepted), {}});
     if (worked.living.lived)
         add_days(*worked.living.lived, row);
     else
         row.lines.push_back(worked.living.missing);
     add_way(route, row);
-    add_cost(worked, overhaul_of(aircraft), row);
+    const bool keeps_hours = aircraft.state.campaign.terms.work == facts::PlanWork::calendar_work;
+    add_cost(worked, overhaul_of(aircraft), keeps_hours, row);
     if (route.price_until)
         row.lines.push_back(
             {*route.price_until < aircraft.today ? Word::route_lapsed_line : Word::route_until_line,
@@ -194,10 +195,8 @@ void add_praise(const std::vector<Worked>& all, RoutesView& view) {
         return std::optional<std::int64_t>{worked.living.lived->outcome.out_days};
     };
     const auto cost = [](const Worked& worked) -> std::optional<std::int64_t> {
-        // A tax that nobody knows may turn the order round.
-        const bool is_whole = worked.cost && worked.route.tax != facts::TaxCase::unknown &&
-                              !worked.cost->freight_apart;
-        if (!is_whole) return std::nullopt;
+        // What nobody knows may turn the order round.
+        if (!worked.cost || !worked.cost->is_whole()) return std::nullopt;
         return worked.cost->borne.minor_units;
     };
     const auto shortest = least_of(all, days);

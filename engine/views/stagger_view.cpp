@@ -4,6 +4,7 @@
 #include "engine/plan/shares.hpp"
 #include "engine/plan/stagger.hpp"
 #include "engine/views/plan_lived.hpp"
+#include "engine/views/record_plan.hpp"
 #include "engine/views/routes_view.hpp"
 
 namespace twoclocks::views {
@@ -14,15 +15,16 @@ using base::Word;
 using plan::Reason;
 using plan::Visit;
 
+constexpr std::int64_t most_day_cost = 1'000'000'000;  // that the reckoning takes
 constexpr std::int64_t days_given_up = 10;  // as bad as a day standing, where nobody said
 
-/// One aircraft that has yet to go in.
+/// One aircraft that has yet to go in, or is in already.
 struct Coming {
     const Assessed* aircraft;
     Visit visit;
+    bool is_in{false};
     std::int32_t confidence{0};
     std::int32_t out_at_once{0};
-    std::int32_t shop_takes{0};
     std::optional<base::Currency> currency;  // of its costs
 };
 
@@ -41,8 +43,8 @@ struct Coming {
     const timeline::PlanState& records = lived.aircraft.state.campaign;
     out.out_at_once = records.terms.out_at_once.value_or(0);
     if (const facts::Route* route = plan::chosen_route(records)) {
-        out.shop_takes = route->shop_takes.value_or(0);
-        if (out.shop_takes > 0) out.visit.shop = route->name;
+        out.visit.shop_takes = route->shop_takes.value_or(0);
+        if (out.visit.shop_takes > 0) out.visit.shop = route_name(*route).text;
     }
     if (const auto worth = plan::worth_of(records, lived.item)) {
         out.currency = worth->currency;
@@ -50,7 +52,17 @@ struct Coming {
             *worth, plan::left_of(lived.item, lived.run_out, lived.terms), lived.outcome.stop_on);
         out.visit.standing_cost = std::max<std::int64_t>(worth->standing().minor_units, 0);
     }
+    if (!has_stopped(lived)) return out;
+    out.is_in = true;
+    out.visit.ready_on = out.visit.limit_on = 0;
+    out.visit.out_days = std::max(lived.outcome.back_on + 1, 1);
     return out;
+}
+
+/// What is in stays where it is.
+void hold_those_in(std::vector<Coming>& all) {
+    for (Coming& one : all)
+        if (one.is_in) one.visit.early_cost = one.visit.standing_cost = most_day_cost;
 }
 
 /// The least of the bounds that are recorded; 0 without one.
@@ -64,9 +76,13 @@ template <class Take>
 
 /// The currency that all costs are in; nothing where one has none, or another.
 [[nodiscard]] std::optional<base::Currency> shared_currency(const std::vector<Coming>& all) {
-    for (const Coming& one : all)
-        if (one.currency != all.front().currency) return std::nullopt;
-    return all.front().currency;
+    std::optional<base::Currency> out;
+    for (const Coming& one : all) {
+        if (one.is_in) continue;
+        if (!one.currency || (out && *out != *one.currency)) return std::nullopt;
+        out = one.currency;
+    }
+    return out;
 }
 
 /// Without costs a day standing counts as many days given up.
@@ -75,6 +91,19 @@ void weigh_days(std::vector<Coming>& all) {
         one.visit.early_cost = 1;
         one.visit.standing_cost = days_given_up;
     }
+}
+
+/// What is dearer than the reckoning takes is made smaller with all others; gives by how much.
+[[nodiscard]] std::int64_t shrink(std::vector<Coming>& all) {
+    std::int64_t most = 0;
+    for (const Coming& one : all)
+        most = std::max({most, one.visit.early_cost, one.visit.standing_cost});
+    const std::int64_t parts = most / most_day_cost + 1;
+    for (Coming& one : all) {
+        one.visit.early_cost /= parts;
+        one.visit.standing_cost /= parts;
+    }
+    return parts;
 }
 
 [[nodiscard]] Message reason_of(const plan::Placement& placement, const std::vector<Coming>& all) {
@@ -128,6 +157,10 @@ void add_rows(const std::vector<Coming>& all, const plan::Stagger& found, Stagge
         row.name = {Word::record_of, {base::text_arg(aircraft.state.registration)}};
         row.days = {Word::stagger_days, {said(placement.begin_on), said(placement.back_on)}};
         row.reason = reason_of(placement, all);
+        if (all[place].is_in) {
+            row.days = {Word::stagger_in_already, {said(placement.back_on)}};
+            row.reason = {Word::blank, {}};
+        }
         row.stands = placement.standing_days > 0;
         rows.emplace_back(placement.begin_on, std::move(row));
         if (placement.standing_days > 0)
@@ -146,8 +179,13 @@ StaggerView make_stagger_view(const std::vector<const Assessed*>& fleet) {
     StaggerView view;
     std::vector<Coming> all;
     for (const Assessed* aircraft : fleet) {
+        if (overhaul_of(*aircraft) == nullptr) continue;
         const Living living = live(*aircraft, aircraft->state.campaign, ways_a_route);
-        if (living.lived && !has_stopped(*living.lived)) all.push_back(coming_of(*living.lived));
+        if (living.lived)
+            all.push_back(coming_of(*living.lived));
+        else
+            view.notes.push_back(
+                {Word::stagger_left_out, {base::text_arg(aircraft->state.registration)}});
     }
     if (all.size() < 2) {
         view.missing = {Word::stagger_none, {}};
@@ -155,9 +193,10 @@ StaggerView make_stagger_view(const std::vector<const Assessed*>& fleet) {
     }
     const auto currency = shared_currency(all);
     if (!currency) weigh_days(all);
+    const std::int64_t parts = shrink(all);
+    hold_those_in(all);
     const plan::Capacity capacity{
-        least_bound(all, [](const Coming& one) { return one.out_at_once; }),
-        least_bound(all, [](const Coming& one) { return one.shop_takes; })};
+        least_bound(all, [](const Coming& one) { return one.out_at_once; }), 0};
     std::vector<Visit> visits;
     for (const Coming& one : all)
         visits.push_back(one.visit);
@@ -166,7 +205,8 @@ StaggerView make_stagger_view(const std::vector<const Assessed*>& fleet) {
     add_rows(all, found, view);
     if (currency)
         view.notes.push_back(
-            {Word::stagger_cost, {base::cost_arg({found.cost - found.alone_cost, *currency})}});
+            {Word::stagger_cost,
+             {base::cost_arg({(found.cost - found.alone_cost) * parts, *currency})}});
     else
         view.notes.push_back({Word::stagger_weights, {base::whole_arg(days_given_up)}});
     view.notes.push_back({found.proven ? Word::stagger_proven : Word::stagger_found, {}});

@@ -56,7 +56,7 @@ test('what a day is worth moves the cheapest day; who goes in when is proposed',
   await openPlan('ISLE-3')(page);
   await page.sees('link', /^Cheapest to go in on/);
   await page.tap('button', 'What days and hours are worth');
-  await page.fill(/^Margin lost a day standing/, '900');
+  await page.fill(/^Earnings lost a day standing/, '900');
   await page.tap('button', 'Save');
   await page.tap('link', /^Cheapest to go in/);
   await page.reads('paragraph', /^A day standing past the limit: 780\.00/);

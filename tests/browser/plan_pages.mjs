@@ -96,7 +96,7 @@ export const planPages = [
       await openPlan('ISLE-3')(page);
       await page.tap('button', 'What days and hours are worth');
     },
-    sign: ['textbox', /^Margin lost a day standing/],
+    sign: ['textbox', /^Earnings lost a day standing/],
   },
   {
     name: 'form_plan_kept',

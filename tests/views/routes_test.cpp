@@ -171,3 +171,35 @@ TEST_CASE("a price that has lapsed is asked for again, a warranty says from when
                    "Warranty 12 months or 1,000.0 h, whichever is sooner, from the shipment of the "
                    "kit"));
 }
+
+TEST_CASE("a tax without its per cent, a duty or a freight nobody knows win no praise",
+          "[views][route]") {
+    Route whole = priced("whole", 60'000, TaxCase::none, 0);
+    Route other = priced("other", 61'000, TaxCase::none, 0);
+    Route open = priced("open", 10'000, TaxCase::borne, 0);
+    open.tax_permille.reset();
+    RoutesView view = shown(with_routes({whole, other, open}));
+    CHECK(praised(view.rows[0], "least cost"));
+    CHECK(any_line(view.rows[2], "Tax not known"));
+    open = priced("open", 10'000, TaxCase::none, 0);
+    open.by = facts::RouteBy::abroad;
+    view = shown(with_routes({whole, other, open}));
+    CHECK(praised(view.rows[0], "least cost"));
+    CHECK(any_line(view.rows[2], "Duty not known"));
+    open.by = facts::RouteBy::works;
+    open.carriage = facts::Carriage::crated;
+    view = shown(with_routes({whole, other, open}));
+    CHECK(any_line(view.rows[2], "Freight not known"));
+    // Nobody said who bears it: reckoned as borne, and not compared.
+    open = priced("open", 10'000, TaxCase::unknown, 100);
+    view = shown(with_routes({whole, other, open}));
+    CHECK(said(view.rows[2].cost) ==
+          "11,000\xC2\xA0"
+          "EUR");
+    CHECK(praised(view.rows[0], "least cost"));
+}
+
+TEST_CASE("hours of the way that nobody knows are unknown, not none", "[views][route]") {
+    const RoutesView view = shown(with_routes({priced("r", 1, TaxCase::none, 0)}));
+    CHECK(said(view.rows[0].hours) == "not known");
+}

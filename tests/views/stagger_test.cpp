@@ -78,3 +78,38 @@ TEST_CASE("fewer than two with a day: nothing to stagger", "[views][stagger]") {
     CHECK(said(views::make_stagger_view({}).missing) ==
           "It takes two aircraft whose overhaul has a day.");
 }
+
+TEST_CASE("what is in already fills its place", "[views][stagger]") {
+    const Assessed one = coming("ISLE-1", 1, 20, 1);
+    AircraftState state = hand_state();
+    state.id = support::id_of(2);
+    state.registration = "ISLE-2";
+    add_item(state, facts::ItemRole::overhaul, {}, 15);
+    for (const char* const task :
+         {"quotes", "records", "money", "order", "kit", "kit_check", "slot", "queue"})
+        state.campaign.steps.push_back({task, {}, {}, base::add_days(hand_today, -9), {}});
+    state.campaign.steps.push_back({"hand_over", hand_today, {}, {}, {}});
+    const Assessed two = views::assess(state, hand_today);
+    const auto view = views::make_stagger_view({&one, &two});
+    REQUIRE(view.rows.size() == 2);
+    CHECK(said(view.rows[0].name) == "ISLE-2");
+    CHECK(said(view.rows[0].days).starts_with("In already, back about"));
+    CHECK(view.rows[1].stands);
+    CHECK(said(view.rows[1].reason).ends_with("to make room for ISLE-2."));
+}
+
+TEST_CASE("who has no day is named", "[views][stagger]") {
+    const Assessed one = coming("ISLE-1", 1, 100, 1);
+    const Assessed two = coming("ISLE-2", 2, 300, 1);
+    AircraftState unread = hand_state();
+    unread.id = support::id_of(3);
+    unread.registration = "ISLE-3";
+    unread.usage.clear();
+    unread.certain.clear();
+    add_item(unread, facts::ItemRole::overhaul, base::hours(100), {});
+    const Assessed three = views::assess(unread, hand_today);
+    bool told = false;
+    for (const auto& note : views::make_stagger_view({&one, &two, &three}).notes)
+        told = told || said(note) == "ISLE-3 is left out: no day can be given for it.";
+    CHECK(told);
+}

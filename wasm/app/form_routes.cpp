@@ -9,6 +9,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/names.hpp"
+#include "engine/views/record_plan.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -112,7 +113,9 @@ void lay_out(Form& form, const FormContext& context) {
     const auto& routes = routes_in(context);
     const std::int32_t place = form.fields.front().chosen - 1;
     const bool is_one = place >= 0 && place < static_cast<std::int32_t>(routes.size());
-    const Route route = is_one ? routes[static_cast<std::size_t>(place)].said : Route{};
+    Route route = is_one ? routes[static_cast<std::size_t>(place)].said : Route{};
+    // Another may have been chosen since: mending a price must not choose it again.
+    route.chosen = is_one && context.aircraft->campaign.chosen_route == place;
     form.named = route.route;
     form.fields.resize(1);
     RouteFields fields{form, route, usual_currency(context)};
@@ -133,7 +136,7 @@ void make_route(Form& form, const FormContext& context) {
     form.intro = Word::form_route_intro;
     FieldView list = make_choice("route", Word::field_which_route, {Word::field_new_route}, 0);
     for (const timeline::RouteState& one : routes_in(context))
-        list.options.push_back({Word::record_of, {base::text_arg(one.said.name)}});
+        list.options.push_back({Word::record_of, {views::route_name(one.said)}});
     form.fields.push_back(std::move(list));
     lay_out(form, context);
 }

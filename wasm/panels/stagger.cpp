@@ -25,10 +25,9 @@ void rows(Ui& ui, const views::StaggerView& view, Answer& answer) {
     };
     const auto row_of = [&](const ListItem& item) {
         const StaggerRow& row = at(item.index);
-        return RowSpec{"in-" + base::print_id(row.id),
-                       ui.say(row.name),
-                       {ui.say(row.days), ui.say(row.reason)},
-                       item};
+        std::vector<std::string> told{ui.say(row.days)};
+        if (row.reason.word != Word::blank) told.push_back(ui.say(row.reason));
+        return RowSpec{"in-" + base::print_id(row.id), ui.say(row.name), std::move(told), item};
     };
     const auto height = [&](std::int32_t index, float width) {
         return open_row_height(ui, row_of({index, 0, 0, false}), width);
