@@ -71,7 +71,7 @@ TEST_CASE("a route is added, opened again as it was said, and changed", "[app][r
     CHECK(h.field("name").text == "Works of the example");
     CHECK(h.field("price").text == "280000.00");
     CHECK(h.field("likely_days").text == "40");
-    h.choose("chosen", "yes");
+    h.choose("chosen", "the plan goes by it");
     h.send();
     const auto [again, changed] = h.last<facts::Route>();
     CHECK(changed.route == route.route);

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/written_number.hpp"
 #include "engine/facts/names.hpp"
 #include "engine/views/record_plan.hpp"
 
@@ -46,6 +47,7 @@ class RouteFields {
 
     void usual() {
         text("name", Word::field_route_name, route_.name);
+        find_field(form_, "name")->optional = false;
         form_.fields.push_back(enum_field("by", Word::field_route_by, route_.by));
         form_.fields.push_back(enum_field("carriage", Word::field_carriage, route_.carriage));
         form_.fields.push_back(
@@ -56,7 +58,7 @@ class RouteFields {
         find_field(form_, "likely_days")->hint = {Word::hint_shop_days, {}};
         form_.fields.push_back(make_choice("chosen",
                                            Word::field_chosen,
-                                           {Word::choice_no, Word::choice_yes},
+                                           {Word::choice_no, Word::route_is_chosen},
                                            route_.chosen ? 1 : 0));
     }
 
@@ -162,8 +164,10 @@ void choose_route(Form& form, const FormContext& context, const std::string& key
 Facts take_route(Form& form, const FormContext& context, Signer& signer) {
     FieldReader reader{form};
     Route said;
-    said.name = reader.text("name");
-    if (said.name.empty()) reader.complain("name", Trouble::route_nameless);
+    if (base::without_margins(find_field(form, "name")->text).empty())
+        reader.complain("name", Trouble::route_nameless);
+    else
+        said.name = reader.text("name");
     said.by = static_cast<facts::RouteBy>(reader.choice("by"));
     said.carriage = static_cast<facts::Carriage>(reader.choice("carriage"));
     said.accepted = static_cast<facts::Acceptance>(reader.choice("accepted"));

@@ -8,7 +8,6 @@
 
 namespace twoclocks::canvas {
 
-using base::Trouble;
 using base::Word;
 
 void make_plan_costs(Form& form, const FormContext& context) {
@@ -21,6 +20,7 @@ void make_plan_costs(Form& form, const FormContext& context) {
         form.fields.push_back(make_amount(id, label, amount, currency));
     };
     field("lost_day", Word::field_lost_day, now.lost_day);
+    form.fields.back().optional = false;
     field("saved_day", Word::field_saved_day, now.saved_day);
     field("overhaul_sum", Word::field_overhaul_sum, now.sum);
     field("life_hour", Word::field_life_hour, now.life_hour);
@@ -43,7 +43,6 @@ Facts take_plan_costs(Form& form, const FormContext& context, Signer& signer) {
     said.life_hour = reader.money("life_hour");
     said.life_month = reader.money("life_month");
     said.interest_permille = share_in(reader, "interest_permille");
-    if (!said.lost_day) reader.complain("lost_day", Trouble::form_needed);
     const facts::Body body{context.today, {form.aircraft}, said, {}};
     check_fields(reader, body);
     if (!reader.sound()) return {};
@@ -62,6 +61,7 @@ void make_plan_kept(Form& form, const FormContext& context) {
     field("book_on", Word::field_book_on, now.book_on);
     field("stop_on", Word::field_stop_on, now.stop_on);
     field("back_on", Word::field_back_on, now.back_on);
+    form.fields.back().optional = false;
 }
 
 Facts take_plan_kept(Form& form, const FormContext& context, Signer& signer) {
@@ -71,7 +71,6 @@ Facts take_plan_kept(Form& form, const FormContext& context, Signer& signer) {
     said.book_on = reader.date("book_on");
     said.stop_on = reader.date("stop_on");
     said.back_on = reader.date("back_on");
-    if (!said.back_on) reader.complain("back_on", Trouble::form_needed);
     if (!reader.sound()) return {};
     return signed_today(form, said, context, signer);
 }
