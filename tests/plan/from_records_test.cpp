@@ -154,15 +154,15 @@ TEST_CASE("people who disagree about a step have done less and promise later", "
 
 TEST_CASE("terms: the last by day, of one day the more careful", "[plan][records]") {
     Planned p;
-    p.say("2026-05-01", facts::PlanTerms{facts::PlanWork::overhaul, 80, 5, 150, {}});
-    p.say("2026-05-01", facts::PlanTerms{facts::PlanWork::calendar_work, 95, {}, 120, 400});
+    p.say("2026-05-01", facts::PlanTerms{facts::PlanWork::overhaul, 80, 5, 150, {}, {}});
+    p.say("2026-05-01", facts::PlanTerms{facts::PlanWork::calendar_work, 95, {}, 120, 400, {}});
     const plan::Terms terms = plan::terms_of(p.state("2026-06-01"));
     CHECK(terms.confidence_percent == 95);
     CHECK(terms.margin_days == 5);
     CHECK(terms.core_days == 120);
     CHECK(terms.keeps_days == 400);
     CHECK(p.tasks("2026-06-01").size() == 27);  // the full overhaul of the two
-    p.say("2026-05-02", facts::PlanTerms{facts::PlanWork::calendar_work, 60, {}, {}, {}});
+    p.say("2026-05-02", facts::PlanTerms{facts::PlanWork::calendar_work, 60, {}, {}, {}, {}});
     CHECK(plan::terms_of(p.state("2026-06-01")).confidence_percent == 60);
     CHECK(p.tasks("2026-06-01").size() < 27);
 }
