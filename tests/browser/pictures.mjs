@@ -82,6 +82,13 @@ export function compare(kept_bytes, taken_bytes) {
   return { said: said.join('; '), changed, colours, marked: writeFullPng(marked) };
 }
 
+/** What is otherwise about a page than in the pictures kept of it, at every size. */
+export async function wrongOf(visit, row) {
+  const wrong = [];
+  for (const view of views) wrong.push(...(await judge(await take(visit, row, view))));
+  return wrong;
+}
+
 /** Compares with the kept pictures; says what is wrong with each, and writes what to look at. */
 export async function judge(taken) {
   const wrong = [];

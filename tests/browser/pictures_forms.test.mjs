@@ -1,0 +1,20 @@
+// Every form and every page of the plan beside the pictures that were kept: a half of its own, so
+// that two of them run side by side.
+import assert from 'node:assert/strict';
+import { after, before, test } from 'node:test';
+import { formPages } from './form_pages.mjs';
+import { wrongOf } from './pictures.mjs';
+import { planPages } from './plan_pages.mjs';
+import { begin } from './stage.mjs';
+
+let stage;
+before(async () => {
+  stage = await begin();
+});
+after(() => stage.end());
+
+for (const row of [...formPages, ...planPages]) {
+  test(`${row.name} looks as it did when it was last looked at`, async () => {
+    assert.deepEqual(await wrongOf(stage.visit, row), []);
+  });
+}
