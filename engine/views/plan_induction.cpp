@@ -120,11 +120,13 @@ InductionView induction_view(const Lived& lived) {
                      {lived.said(is_now ? ready : found.best.day)}};
     out.best.why = {{Word::why_induct, {}}, out.best.text, {}};
     explain(lived, *worth, out.best.why);
-    out.lines.push_back({Word::plan_induct_cost,
-                         {cost(found.best.cost()),
-                          cost(found.best.standing),
-                          cost(found.best.unused),
-                          cost(found.best.early)}});
+    // The whole is the sum of its parts as they are shown, each rounded up.
+    const base::Arg standing = cost(found.best.standing);
+    const base::Arg unused = cost(found.best.unused);
+    const base::Arg early = cost(found.best.early);
+    base::Arg whole = standing;
+    whole.first += unused.first + early.first;
+    out.lines.push_back({Word::plan_induct_cost, {whole, standing, unused, early}});
     const auto more = [&](std::int32_t day) {
         return plan::induction_on(lived.draws, costs, left, day).cost() - found.best.cost();
     };

@@ -140,7 +140,7 @@ void add_bounds(const std::vector<Coming>& all, plan::Capacity capacity, Stagger
         if (shop.empty() || std::find(told.begin(), told.end(), shop) != told.end()) continue;
         told.push_back(shop);
         view.bounds.push_back(
-            {Word::stagger_shop, {base::whole_arg(capacity.shop_takes), base::text_arg(shop)}});
+            {Word::stagger_shop, {base::whole_arg(one.visit.shop_takes), base::text_arg(shop)}});
     }
 }
 

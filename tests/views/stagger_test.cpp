@@ -4,6 +4,8 @@
 #include "tests/support/pen.hpp"
 
 #include <string>
+#include <utility>
+#include <vector>
 
 #include "engine/base/region.hpp"
 #include "engine/views/stagger_view.hpp"
@@ -112,4 +114,23 @@ TEST_CASE("who has no day is named", "[views][stagger]") {
     for (const auto& note : views::make_stagger_view({&one, &two, &three}).notes)
         told = told || said(note) == "ISLE-3 is left out: no day can be given for it.";
     CHECK(told);
+}
+
+TEST_CASE("what each shop takes is said of that shop", "[views][stagger]") {
+    std::vector<Assessed> fleet;
+    std::uint64_t id = 1;
+    for (const auto& [name, takes] : {std::pair{"North", 3}, std::pair{"South", 1}}) {
+        AircraftState state = coming("ISLE", id++, 100, 0).state;
+        facts::Route route = support::route(name);
+        route.name = name;
+        route.carriage = facts::Carriage::stays;
+        route.shop_takes = takes;
+        state.campaign.routes = {{route, hand_today, {}}};
+        state.campaign.chosen_route = 0;
+        fleet.push_back(views::assess(state, hand_today));
+    }
+    const auto view = views::make_stagger_view({&fleet[0], &fleet[1]});
+    REQUIRE(view.bounds.size() == 3);
+    CHECK(said(view.bounds[1]) == "North takes 3 at once.");
+    CHECK(said(view.bounds[2]) == "South takes 1 at once.");
 }
