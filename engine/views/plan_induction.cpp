@@ -91,9 +91,7 @@ void explain(const Lived& lived, const Worth& worth, Why& why) {
 
 InductionView induction_view(const Lived& lived) {
     InductionView out;
-    const plan::Task* stop = lived.with(plan::Role::stop);
-    const bool has_stopped = stop != nullptr && (stop->progress.begun || stop->progress.finished);
-    if (has_stopped) return out;  // it is in: nothing is left to choose
+    if (lived.has_stopped()) return out;  // it is in: nothing is left to choose
     const auto worth = plan::worth_of(lived.aircraft.state.campaign, lived.item);
     if (!worth) {
         out.missing = {Word::plan_induct_missing, {}};

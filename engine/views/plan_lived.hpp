@@ -36,6 +36,12 @@ struct Lived {
         return place < 0 ? nullptr : &network.tasks[static_cast<std::size_t>(place)];
     }
 
+    /// It has flown its last flight before the work.
+    [[nodiscard]] bool has_stopped() const {
+        const plan::Task* stop = with(plan::Role::stop);
+        return stop != nullptr && (stop->progress.begun || stop->progress.finished);
+    }
+
     [[nodiscard]] bool any_begun() const {
         return std::any_of(network.tasks.begin(), network.tasks.end(), [](const plan::Task& task) {
             return task.progress.begun || task.progress.promised;

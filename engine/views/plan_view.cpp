@@ -89,9 +89,7 @@ void explain_ways(Why& why, const Lived& lived, Word rule) {
 /// Until when it can be flown, or when it last was.
 [[nodiscard]] Figure stop_of(const Lived& lived) {
     const std::int32_t day = lived.outcome.stop_on;
-    const Task* stop = lived.with(Role::stop);
-    const bool is_in = stop != nullptr && (stop->progress.begun || stop->progress.finished);
-    if (is_in) return figure({Word::plan_stopped, {lived.said(day)}});
+    if (lived.has_stopped()) return figure({Word::plan_stopped, {lived.said(day)}});
     Figure out = figure({day < 0 ? Word::plan_stop_behind : Word::plan_stop_on, {lived.said(day)}});
     explain_limit(out.why, lived);
     explain_ways(out.why, lived, Word::why_plan_stop);

@@ -28,11 +28,6 @@ struct Coming {
     std::optional<base::Currency> currency;  // of its costs
 };
 
-[[nodiscard]] bool has_stopped(const Lived& lived) {
-    const plan::Task* stop = lived.with(plan::Role::stop);
-    return stop != nullptr && (stop->progress.begun || stop->progress.finished);
-}
-
 [[nodiscard]] Coming coming_of(const Lived& lived) {
     Coming out;
     out.aircraft = &lived.aircraft;
@@ -52,7 +47,7 @@ struct Coming {
             *worth, plan::left_of(lived.item, lived.run_out, lived.terms), lived.outcome.stop_on);
         out.visit.standing_cost = std::max<std::int64_t>(worth->standing().minor_units, 0);
     }
-    if (!has_stopped(lived)) return out;
+    if (!lived.has_stopped()) return out;
     out.is_in = true;
     out.visit.ready_on = out.visit.limit_on = 0;
     out.visit.out_days = std::max(lived.outcome.back_on + 1, 1);
