@@ -54,7 +54,8 @@ enum class FormKind : std::uint8_t {
     closed_days,
     route,
     plan_costs,
-    plan_kept
+    plan_kept,
+    fleet_bound
 };
 
 /// Text sizes a person can choose, per cent of the usual, smallest first.
@@ -127,7 +128,9 @@ struct TryThrough {
 
 struct StopTrying {};
 
-struct KeepTried {};  // as the plan: a form, filled in
+struct KeepTried {};  // as the plan, or as what days are worth: a form, filled in
+
+struct WeighDays {};  // opens or closes what days and hours are worth, on the page of the plan
 
 struct OpenParts {
     base::Id aircraft;
@@ -257,6 +260,7 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::TryThrough,
                             intent::StopTrying,
                             intent::KeepTried,
+                            intent::WeighDays,
                             intent::OpenParts,
                             intent::OpenPart,
                             intent::OpenFiles,

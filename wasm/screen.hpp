@@ -165,6 +165,8 @@ struct SurePage {
 /// The plan of an overhaul, and what can be recorded of it.
 struct PlanPage {
     views::PlanView view;
+    std::vector<FieldView> worth{};  // fields that are tried; empty: closed
+    bool is_tried{false};            // they say something else than the record
 };
 
 /// The routes of an overhaul, side by side.

@@ -133,6 +133,8 @@ struct PlanCosts {
     std::optional<base::Money> life_hour;           // an hour before the limit given up
     std::optional<base::Money> life_month;          // a month before the limit given up
     std::optional<std::int32_t> interest_permille;  // a year
+
+    bool operator==(const PlanCosts& other) const = default;
 };
 
 /// The plan as it was when somebody kept it, to see what slips. About the aircraft.

@@ -40,8 +40,9 @@ void reckon_life(const limits::ItemDue& item, bool keeps_hours, Worth& worth) {
 
 }  // namespace
 
-std::optional<Worth> worth_of(const timeline::PlanState& records, const limits::ItemDue& item) {
-    const facts::PlanCosts& costs = records.costs;
+std::optional<Worth> worth_of(const facts::PlanCosts& costs,
+                              const timeline::PlanState& records,
+                              const limits::ItemDue& item) {
     if (!costs.lost_day) return std::nullopt;
     Worth out;
     out.currency = costs.lost_day->currency;

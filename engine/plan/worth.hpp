@@ -29,10 +29,12 @@ struct Worth {
     }
 };
 
-/// What is recorded; an hour and a month of which nobody said anything are the sum over those of
-/// the limit. Nothing where a day of standing has no cost: without it there is nothing to weigh.
+/// What these costs come to with the route and the work that are recorded; an hour and a month of
+/// which nobody said anything are the sum over those of the limit. Nothing where a day of standing
+/// has no cost: without it there is nothing to weigh.
 /// Units: minor units. Errors: none. Source: our choice.
-[[nodiscard]] std::optional<Worth> worth_of(const timeline::PlanState& records,
+[[nodiscard]] std::optional<Worth> worth_of(const facts::PlanCosts& costs,
+                                            const timeline::PlanState& records,
                                             const limits::ItemDue& item);
 
 /// Whether every clock of the limit that may end it has a worth: else life would be given away.

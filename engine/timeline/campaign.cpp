@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "engine/timeline/safer.hpp"
-
 namespace twoclocks::timeline {
 namespace {
 
@@ -27,17 +25,8 @@ struct Routes {
     std::optional<std::string> chosen{};
 };
 
-/// Of two records of one day the more careful.
-template <class Kind>
-[[nodiscard]] Kind careful(const Kind& left, const Kind& right, Date on) {
-    const facts::Body one{on, {}, left, {}};
-    const facts::Body other{on, {}, right, {}};
-    const auto both = safer({&one, &other}, false);
-    const Kind* out = both ? std::get_if<Kind>(&both->fields) : nullptr;
-    return out == nullptr ? right : *out;
-}
-
-/// Only what a record gives takes the place of what was said before.
+/// Only what a record gives takes the place of what was said before, also on one day: an estimate
+/// is corrected by saying it anew.
 [[nodiscard]] facts::PlanTask over(const facts::PlanTask& before, facts::PlanTask said) {
     if (!said.likely_days) {
         said.low_days = before.low_days;
@@ -54,10 +43,7 @@ template <class Kind>
 
 void fold_task(const Record& record, const facts::PlanTask& said, PlanState& plan) {
     PlanTaskState& state = of_task(plan.tasks, said.task);
-    const bool same_day = !state.said.task.empty() && state.on == record.in_use.on;
-    facts::PlanTask now = over(state.said, said);
-    if (same_day) now = careful(now, state.said, state.on);
-    state = {std::move(now), record.in_use.on, record.root};
+    state = {over(state.said, said), record.in_use.on, record.root};
 }
 
 /// A later record takes the place of an earlier one of its route, also of one day: what it is to be
@@ -119,7 +105,6 @@ void fold_step(const Record& record, const facts::PlanStep& said, PlanState& pla
 }  // namespace
 
 void fold_campaign(const std::vector<const Record*>& records, Date today, AircraftState& state) {
-    std::optional<Date> terms_on;
     Routes routes{state.campaign};
     const std::optional<Date> ended = last_overhaul(state);
     for (const Record* record : records) {
@@ -136,11 +121,8 @@ void fold_campaign(const std::vector<const Record*>& records, Date today, Aircra
         if (const auto* step = std::get_if<facts::PlanStep>(&body.fields); step && !is_over)
             fold_step(*record, *step, state.campaign);
         if (const auto* terms = std::get_if<facts::PlanTerms>(&body.fields)) {
-            const bool same_day = terms_on == body.on;
-            state.campaign.terms =
-                same_day ? careful(state.campaign.terms, *terms, body.on) : *terms;
+            state.campaign.terms = *terms;
             state.campaign.terms_fact = record->root;
-            terms_on = body.on;
         }
         if (const auto* route = std::get_if<facts::Route>(&body.fields))
             fold_route(*record, *route, !is_over, routes);

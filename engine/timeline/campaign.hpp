@@ -1,8 +1,8 @@
 // The records of a campaign, folded.
 //
 // The hard questions.
-//   Which of several estimates of one task holds? The last by day; of one day the longest.
-//   Which of several terms? The last by day; of one day the more careful.
+//   Which of several estimates of one task holds, and which of several terms? The last by day; of
+//   one day the one recorded last: they are corrected by saying them anew.
 //   Which of several steps? Begun and done on the last day that says so, promised by the last
 //   promise; what is done was begun. Records that disagree have done less and promise later.
 #pragma once

@@ -46,6 +46,7 @@ ChartView plan_chart(const plan::Outcome& outcome, base::Date today) {
              over_by(outcome, day),
              false});
     }
+    chart.is_curve = true;
     chart.spoken = {Word::plan_chart_spoken,
                     {said(outcome.back.early), said(outcome.back.middle), said(outcome.back.late)}};
     return chart;

@@ -9,7 +9,7 @@
 
 namespace twoclocks::views {
 
-/// Bars over the days in which it may end: of a hundred ways, how many are over by then.
+/// A curve over the days in which it may end: of a hundred ways, how many are over by then.
 /// Units: days, thousandths. Errors: none. Source: our choice.
 [[nodiscard]] ChartView plan_chart(const plan::Outcome& outcome, base::Date today);
 

@@ -89,10 +89,10 @@ void explain(const Lived& lived, const Worth& worth, Why& why) {
 
 }  // namespace
 
-InductionView induction_view(const Lived& lived) {
+InductionView induction_view(const Lived& lived, const facts::PlanCosts& said) {
     InductionView out;
     if (lived.has_stopped()) return out;  // it is in: nothing is left to choose
-    const auto worth = plan::worth_of(lived.aircraft.state.campaign, lived.item);
+    const auto worth = plan::worth_of(said, lived.aircraft.state.campaign, lived.item);
     if (!worth) {
         out.missing = {Word::plan_induct_missing, {}};
         return out;

@@ -6,8 +6,9 @@
 
 namespace twoclocks::views {
 
+/// By these worths, recorded or tried.
 /// Units: days, money. Errors: `missing` where nobody said what anything is worth.
 /// Source: plan/induction.hpp.
-[[nodiscard]] InductionView induction_view(const Lived& lived);
+[[nodiscard]] InductionView induction_view(const Lived& lived, const facts::PlanCosts& costs);
 
 }  // namespace twoclocks::views

@@ -193,16 +193,22 @@ void add_sure(const Lived& lived, PlanView& view) {
 
 }  // namespace
 
+Living live_as_recorded(const Assessed& aircraft) {
+    return live(aircraft, aircraft.state.campaign, plan::campaign_count);
+}
+
 PlanView make_plan_view(const Assessed& aircraft) {
+    return make_plan_view(aircraft, live_as_recorded(aircraft));
+}
+
+PlanView make_plan_view(const Assessed& aircraft, const Living& living) {
     PlanView view;
     view.id = aircraft.state.id;
     view.registration = aircraft.state.registration;
-    const timeline::PlanState& records = aircraft.state.campaign;
-    auto [living, missing, faults] = live(aircraft, records, plan::campaign_count);
-    view.missing = missing;
-    view.faults = std::move(faults);
-    if (!living) return view;
-    const Lived& lived = *living;
+    view.missing = living.missing;
+    view.faults = living.faults;
+    if (!living.lived) return view;
+    const Lived& lived = *living.lived;
     add_route(lived, view);
     add_dates(lived, view);
     add_slip(lived, view);
@@ -210,7 +216,7 @@ PlanView make_plan_view(const Assessed& aircraft) {
     add_next(lived, view);
     add_rows(lived, view);
     add_sure(lived, view);
-    view.induction = induction_view(lived);
+    view.induction = induction_view(lived, aircraft.state.campaign.costs);
     return view;
 }
 

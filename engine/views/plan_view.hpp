@@ -3,12 +3,21 @@
 
 #include "engine/views/assess.hpp"
 #include "engine/views/plan.hpp"
+#include "engine/views/plan_lived.hpp"
 
 namespace twoclocks::views {
 
 /// The whole page. Ten thousand campaigns are lived through: keep it while nothing changes.
 /// Units: days. Errors: `missing` and `faults` say why there is no date. Source: our choice.
 [[nodiscard]] PlanView make_plan_view(const Assessed& aircraft);
+
+/// The same of a campaign that was lived through already.
+/// Units: days. Errors: as above. Source: our choice.
+[[nodiscard]] PlanView make_plan_view(const Assessed& aircraft, const Living& living);
+
+/// Lives through it as it is recorded, as often as the page takes.
+/// Units: days. Errors: as above. Source: our choice.
+[[nodiscard]] Living live_as_recorded(const Assessed& aircraft);
 
 /// Every "why?" of the page: order, book, stop, back, the day to go in.
 /// Units: none. Errors: none. Source: our choice.

@@ -41,7 +41,7 @@ struct Coming {
         out.visit.shop_takes = route->shop_takes.value_or(0);
         if (out.visit.shop_takes > 0) out.visit.shop = route_name(*route).text;
     }
-    if (const auto worth = plan::worth_of(records, lived.item)) {
+    if (const auto worth = plan::worth_of(records.costs, records, lived.item)) {
         out.currency = worth->currency;
         out.visit.early_cost = plan::early_day_cost(
             *worth, plan::left_of(lived.item, lived.run_out, lived.terms), lived.outcome.stop_on);

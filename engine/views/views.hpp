@@ -107,13 +107,14 @@ struct ChartBar {
     bool planned{false};       // not flown yet
 };
 
-/// How much, over time: bars of one clock.
+/// How much, over time: bars of one clock, or a curve through their tops.
 struct ChartView {
     base::Message title;
     base::Message greatest;  // what the tallest bar may reach: "41.2 h"
     Edge edge{Edge::hours};
     std::vector<ChartBar> bars;
     base::Message spoken;  // the picture in one sentence
+    bool is_curve{false};  // what grows to a whole
 };
 
 /// One aircraft in the fleet list.

@@ -86,10 +86,10 @@ inline void start(AppState& app) {
 
 /// Adds the aircraft of the tests: 2,200 h or 12 years, new on 2016-06-15, meter at 1,000.0 h, 100
 /// h a year.
-inline void add_aircraft(AppState& app) {
+inline void add_aircraft(AppState& app, const std::string& registration = "TEST-1") {
     app.apply(intent::OpenForm{FormKind::new_aircraft, {}});
     for (const auto& [field, text] :
-         std::vector<std::pair<std::string, std::string>>{{"registration", "TEST-1"},
+         std::vector<std::pair<std::string, std::string>>{{"registration", registration},
                                                           {"limit_hours", "2200"},
                                                           {"limit_years", "12"},
                                                           {"anchor_on", "2016-06-15"},

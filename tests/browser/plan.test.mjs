@@ -56,7 +56,12 @@ test('what a day is worth moves the cheapest day; who goes in when is proposed',
   await page.sees('link', /^Cheapest to go in on/);
   await page.tap('button', 'What days and hours are worth');
   await page.fill(/^Earnings lost a day standing/, '900');
+  await page.tap('link', /^Cheapest to go in/);
+  await page.reads('paragraph', /^A day standing past the limit: 780\.00/);
+  await page.tap('button', 'Close');
+  await page.tap('button', 'Keep these figures');
   await page.tap('button', 'Save');
+  await page.sees('heading', 'Plan, ISLE-3');
   await page.tap('link', /^Cheapest to go in/);
   await page.reads('paragraph', /^A day standing past the limit: 780\.00/);
   await page.tap('button', 'Close');
@@ -64,6 +69,10 @@ test('what a day is worth moves the cheapest day; who goes in when is proposed',
   await page.tap('tab', 'Fleet');
   await page.tap('button', 'Who goes in when');
   await page.reads('paragraph', 'At most 1 out at once.');
+  await page.tap('button', 'How many may be out');
+  await page.fill(/^Most of the fleet out at once/, '2');
+  await page.tap('button', 'Save');
+  await page.reads('paragraph', 'At most 2 out at once.');
   await page.sees('button', /^ISLE-3.*In on/);
   assert.deepEqual(page.faults, []);
 });

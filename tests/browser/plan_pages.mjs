@@ -90,11 +90,32 @@ export const planPages = [
     screens: 2,
   },
   {
+    name: 'plan_worth',
+    from: 'demo',
+    async taps(page) {
+      await openPlan('ISLE-3')(page);
+      await page.tap('button', 'What days and hours are worth');
+      await page.fill(/^Earnings lost a day standing/, '900');
+    },
+    sign: ['button', 'Keep these figures'],
+  },
+  {
+    name: 'form_fleet_bound',
+    from: 'demo',
+    async taps(page) {
+      await page.tap('button', 'Who goes in when');
+      await page.tap('button', 'How many may be out');
+    },
+    sign: ['textbox', /^Most of the fleet out at once/],
+  },
+  {
     name: 'form_plan_costs',
     from: 'demo',
     async taps(page) {
       await openPlan('ISLE-3')(page);
       await page.tap('button', 'What days and hours are worth');
+      await page.fill(/^Earnings lost a day standing/, '900');
+      await page.tap('button', 'Keep these figures');
     },
     sign: ['textbox', /^Earnings lost a day standing/],
   },

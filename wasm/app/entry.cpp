@@ -23,6 +23,7 @@ constexpr std::string_view search_mark = "find-";
         case FormKind::new_aircraft:
         case FormKind::author:
         case FormKind::specimen:
+        case FormKind::fleet_bound:
             return true;
         case FormKind::correct:
         case FormKind::withdraw:

@@ -80,13 +80,14 @@ constexpr std::array all_steps{
     Steps{FormKind::route, make_route, take_route},
     Steps{FormKind::plan_costs, make_plan_costs, take_plan_costs},
     Steps{FormKind::plan_kept, make_plan_kept, take_plan_kept},
+    Steps{FormKind::fleet_bound, make_fleet_bound, take_fleet_bound},
 };
 
 constexpr bool is_in_order() {
     for (std::size_t place = 0; place < all_steps.size(); ++place) {
         if (all_steps[place].kind != static_cast<FormKind>(place)) return false;
     }
-    return all_steps.back().kind == FormKind::plan_kept;
+    return all_steps.back().kind == FormKind::fleet_bound;
 }
 
 static_assert(is_in_order());

@@ -84,8 +84,12 @@ void make_route(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_route(Form& form, const FormContext& context, Signer& signer);
 void make_plan_costs(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_plan_costs(Form& form, const FormContext& context, Signer& signer);
+/// What days and hours are worth by the fields; nothing where one cannot be read.
+[[nodiscard]] std::optional<facts::PlanCosts> costs_in(Form& form);
 void make_plan_kept(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_plan_kept(Form& form, const FormContext& context, Signer& signer);
+void make_fleet_bound(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_fleet_bound(Form& form, const FormContext& context, Signer& signer);
 /// What follows from the route that was chosen in the form.
 void reshape_route(Form& form, const FormContext& context);
 /// Chooses a route by its key.

@@ -34,7 +34,7 @@ void make_plan_costs(Form& form, const FormContext& context) {
                                      Need::optional));
 }
 
-Facts take_plan_costs(Form& form, const FormContext& context, Signer& signer) {
+std::optional<facts::PlanCosts> costs_in(Form& form) {
     FieldReader reader{form};
     facts::PlanCosts said;
     said.lost_day = reader.money("lost_day");
@@ -43,10 +43,13 @@ Facts take_plan_costs(Form& form, const FormContext& context, Signer& signer) {
     said.life_hour = reader.money("life_hour");
     said.life_month = reader.money("life_month");
     said.interest_permille = share_in(reader, "interest_permille");
-    const facts::Body body{context.today, {form.aircraft}, said, {}};
-    check_fields(reader, body);
-    if (!reader.sound()) return {};
-    return signed_today(form, said, context, signer);
+    check_fields(reader, {{}, {form.aircraft}, said, {}});
+    return reader.sound() ? std::optional{said} : std::nullopt;
+}
+
+Facts take_plan_costs(Form& form, const FormContext& context, Signer& signer) {
+    const auto said = costs_in(form);
+    return said ? signed_today(form, *said, context, signer) : Facts{};
 }
 
 void make_plan_kept(Form& form, const FormContext& context) {

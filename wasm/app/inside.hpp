@@ -20,6 +20,7 @@
 
 #include "engine/views/make_views.hpp"
 #include "engine/views/plan.hpp"
+#include "engine/views/plan_lived.hpp"
 #include "engine/views/routes.hpp"
 #include "engine/views/stagger_view.hpp"
 
@@ -111,6 +112,7 @@ struct AppState::Inside {
     Ledger ledger;
     std::map<base::Id, views::Assessed> fleet;
     // The ones looked at last, while nothing changes.
+    std::optional<views::Living> lived;  // of the aircraft of `planned`
     std::optional<views::PlanView> planned;
     std::optional<views::RoutesView> routes;
     std::optional<views::StaggerView> staggered;
@@ -124,6 +126,7 @@ struct AppState::Inside {
     Form parts_asked;                 // and of the list of parts
     Form return_asked;                // and the day of a return to service
     Form tried;                       // and the hours a month that are tried
+    Form weighed;                     // and what days and hours may be worth; no field: closed
     Entry entry;
     std::optional<Import> import;
     Sheet sheet;
@@ -147,13 +150,15 @@ struct AppState::Inside {
         if (here().kind == Place::Kind::parts) return parts_asked;
         if (here().kind == Place::Kind::on_return) return return_asked;
         if (here().kind == Place::Kind::sure) return tried;
+        if (here().kind == Place::Kind::plan) return weighed;
         return here().kind == Place::Kind::checks ? checks : form;
     }
 
-    /// A list that is searched, not a form that is filled in.
+    /// A list that is searched or a figure that is tried, not a form that is filled in.
     [[nodiscard]] bool asks() {
         return here().kind == Place::Kind::checks || here().kind == Place::Kind::parts ||
-               here().kind == Place::Kind::on_return || here().kind == Place::Kind::sure;
+               here().kind == Place::Kind::on_return || here().kind == Place::Kind::sure ||
+               here().kind == Place::Kind::plan;
     }
 
     void open(Place place);

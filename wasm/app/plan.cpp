@@ -2,15 +2,38 @@
 
 #include "wasm/app/form_kinds.hpp"
 
+#include <utility>
+
+#include "engine/views/plan_induction.hpp"
 #include "engine/views/plan_view.hpp"
 #include "engine/views/routes_view.hpp"
 
 namespace twoclocks::canvas {
+namespace {
+
+/// What is recorded of the worth of days, to be changed; what is left empty is not tried.
+[[nodiscard]] Form make_weighed(AppState::Inside& in, base::Id aircraft) {
+    Form out = make_form(FormKind::plan_costs, aircraft, in.context_of(aircraft));
+    for (FieldView& field : out.fields)
+        field.optional = true;
+    return out;
+}
+
+}  // namespace
 
 PlanPage plan_page(AppState::Inside& in, const views::Assessed& aircraft) {
-    if (!in.planned || in.planned->id != aircraft.state.id)
-        in.planned = views::make_plan_view(aircraft);
-    return {*in.planned};
+    if (!in.planned || in.planned->id != aircraft.state.id) {
+        in.lived.emplace(views::live_as_recorded(aircraft));
+        in.planned = views::make_plan_view(aircraft, *in.lived);
+    }
+    PlanPage page{*in.planned};
+    if (in.weighed.fields.empty()) return page;
+    const auto costs = costs_in(in.weighed);
+    page.is_tried = !costs || !(*costs == aircraft.state.campaign.costs);
+    page.worth = page_of_form(in.weighed).fields;
+    if (costs && in.lived->lived)
+        page.view.induction = views::induction_view(*in.lived->lived, *costs);
+    return page;
 }
 
 RoutesPage routes_page(AppState::Inside& in, const views::Assessed& aircraft) {
@@ -30,7 +53,34 @@ StaggerPage stagger_page(AppState::Inside& in) {
 }
 
 void open_plan(AppState::Inside& in, const intent::OpenPlan& intent) {
-    if (in.assessed(intent.aircraft) != nullptr) in.open({Place::Kind::plan, intent.aircraft});
+    if (in.assessed(intent.aircraft) == nullptr) return;
+    in.weighed = {};
+    in.open({Place::Kind::plan, intent.aircraft});
+}
+
+void open_plan(AppState::Inside& in, const intent::WeighDays&) {
+    const base::Id aircraft = in.here().subject;
+    if (in.weighed.fields.empty())
+        in.weighed = make_weighed(in, aircraft);
+    else
+        in.weighed = {};
+}
+
+void stop_weighing(AppState::Inside& in) {
+    in.weighed = make_weighed(in, in.here().subject);
+}
+
+void keep_weighed(AppState::Inside& in) {
+    const base::Id aircraft = in.here().subject;
+    const Form weighed = std::exchange(in.weighed, {});
+    in.open({Place::Kind::form, aircraft});
+    in.open_form(FormKind::plan_costs, aircraft);
+    for (const FieldView& tried : weighed.fields) {
+        FieldView* field = find_field(in.form, tried.id);
+        if (field == nullptr) continue;
+        field->text = tried.text;
+        field->chosen = tried.chosen;
+    }
 }
 
 void open_plan(AppState::Inside& in, const intent::OpenTask& intent) {

@@ -19,5 +19,12 @@ void open_plan(AppState::Inside& in, const intent::OpenPlan& intent);
 void open_plan(AppState::Inside& in, const intent::OpenTask& intent);
 void open_plan(AppState::Inside& in, const intent::OpenRoutes& intent);
 void open_plan(AppState::Inside& in, const intent::OpenStagger& intent);
+void open_plan(AppState::Inside& in, const intent::WeighDays& intent);
+
+/// Back to what is recorded of what days are worth.
+void stop_weighing(AppState::Inside& in);
+
+/// The form that records what is tried, filled in with it.
+void keep_weighed(AppState::Inside& in);
 
 }  // namespace twoclocks::canvas

@@ -1,6 +1,7 @@
 #include "wasm/app/sure.hpp"
 
 #include "wasm/app/form_fields.hpp"
+#include "wasm/app/plan.hpp"
 
 #include <algorithm>
 
@@ -78,10 +79,17 @@ void try_out(AppState::Inside& in, const intent::TryThrough& intent) {
 }
 
 void try_out(AppState::Inside& in, const intent::StopTrying&) {
-    in.tried = make_tried();
+    if (in.here().kind == Place::Kind::plan)
+        stop_weighing(in);
+    else
+        in.tried = make_tried();
 }
 
 void try_out(AppState::Inside& in, const intent::KeepTried&) {
+    if (in.here().kind == Place::Kind::plan) {
+        keep_weighed(in);
+        return;
+    }
     const auto month = tried_month(in.tried);
     if (!month) return;
     const base::Id aircraft = in.here().subject;

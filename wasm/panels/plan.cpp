@@ -4,6 +4,7 @@
 #include "wasm/widgets/buttons.hpp"
 #include "wasm/widgets/chart.hpp"
 #include "wasm/widgets/figures.hpp"
+#include "wasm/widgets/form_field.hpp"
 #include "wasm/widgets/list.hpp"
 #include "wasm/widgets/plan_row.hpp"
 #include "wasm/widgets/text.hpp"
@@ -25,7 +26,7 @@ enum WhyOrder : std::int32_t { why_order, why_book, why_stop, why_back, why_indu
 /// The page while it is drawn: what it shows and what was pressed.
 class PlanShown {
   public:
-    PlanShown(Ui& ui, const PlanPage& page) : ui_(ui), view_(page.view) {}
+    PlanShown(Ui& ui, const PlanPage& page) : ui_(ui), page_(page), view_(page.view) {}
 
     void narrow() {
         if (told_missing()) return;
@@ -129,7 +130,25 @@ class PlanShown {
         }
         ui_.gap(space::small);
         const ButtonSpec costs{"plan-costs", ui_.say(Word::plan_costs), true};
-        if (quiet_button(ui_, costs)) answer_ = intent::OpenForm{FormKind::plan_costs, view_.id};
+        if (quiet_button(ui_, costs)) answer_ = intent::WeighDays{};
+        weigh();
+    }
+
+    /// What days and hours are worth, tried in place: the day above moves with it.
+    void weigh() {
+        if (page_.worth.empty()) return;
+        ui_.gap(space::small);
+        line({Word::plan_weigh_intro, {}}, Type::small, Tone::soft);
+        for (const FieldView& field : page_.worth) {
+            if (const std::optional<Intent> told = form_field(ui_, field)) answer_ = told;
+            ui_.gap(space::base);
+        }
+        if (!page_.is_tried) return;
+        const std::int32_t next = button_row(ui_,
+                                             {{"stop-trying", ui_.say(Word::button_stop_trying)},
+                                              {"keep-tried", ui_.say(Word::plan_weigh_keep)}});
+        if (next == 0) answer_ = intent::StopTrying{};
+        if (next == 1) answer_ = intent::KeepTried{};
     }
 
     void today() {
@@ -224,6 +243,7 @@ class PlanShown {
     }
 
     Ui& ui_;
+    const PlanPage& page_;
     const PlanView& view_;
     Answer answer_;
 };

@@ -53,6 +53,11 @@ Answer stagger_panel(Ui& ui, const Rect& area, const StaggerPage& page) {
         if (view.missing.word != Word::blank)
             paragraph(ui, Type::body, Tone::ink, ui.say(view.missing));
         lines(ui, view.bounds, Type::body, Tone::ink);
+        if (view.missing.word == Word::blank) {
+            const ButtonSpec bound{"fleet-bound", ui.say(Word::stagger_say_bound), true};
+            if (quiet_button(ui, bound))
+                answer = intent::OpenForm{FormKind::fleet_bound, base::Id{}};
+        }
         if (!view.rows.empty()) {
             ui.gap(space::small);
             rows(ui, view, answer);

@@ -51,6 +51,23 @@ void bars(Ui& ui, const views::ChartView& chart, const Rect& plot, float each) {
     }
 }
 
+/// Through the tops of what would be bars; half of the whole is marked.
+void curve(Ui& ui, const views::ChartView& chart, const Rect& plot, float each) {
+    const bool hours = chart.edge != views::Edge::calendar;
+    std::vector<Point> upper;
+    std::vector<Point> lower;
+    for (std::uint32_t i = 0; i < chart.bars.size(); ++i) {
+        const float share = static_cast<float>(std::clamp(chart.bars[i].permille, 0, 1000)) / 1000;
+        const float across = plot.left + each * (static_cast<float>(i) + page::half);
+        upper.push_back({across, plot.bottom - plot.height() * share});
+        lower.push_back({across, plot.bottom});
+    }
+    const float middle = plot.bottom - plot.height() * page::half;
+    ui.pen().band(upper, lower, hours ? Tone::hours_track : Tone::calendar_track);
+    ui.pen().dashes({plot.left, middle}, {plot.right, middle}, Tone::line, shape::stroke, {});
+    ui.pen().path(upper, fill_of(chart.edge), shape::outline);
+}
+
 }  // namespace
 
 void bar_chart(Ui& ui, const views::ChartView& chart) {
@@ -62,7 +79,10 @@ void bar_chart(Ui& ui, const views::ChartView& chart) {
     pen.text(Type::small, tone_of(chart.edge), {box.left, box.top}, ui.say(chart.greatest));
     pen.line({plot.left, plot.top}, {plot.right, plot.top}, Tone::line, shape::stroke);
     const auto count = static_cast<float>(std::max<std::size_t>(1, chart.bars.size()));
-    bars(ui, chart, plot, plot.width() / count);
+    if (chart.is_curve)
+        curve(ui, chart, plot, plot.width() / count);
+    else
+        bars(ui, chart, plot, plot.width() / count);
     pen.line({plot.left, plot.bottom}, {plot.right, plot.bottom}, Tone::ink, shape::outline);
     labels(ui, chart, plot, plot.width() / count);
     Node node;

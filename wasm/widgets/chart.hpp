@@ -1,5 +1,5 @@
 // Bars over time: how much, month by month. One colour a chart, the clock's own; what is planned
-// and not flown yet is only outlined.
+// and not flown yet is only outlined. A curve, where the bars would grow to a whole.
 #pragma once
 
 #include "wasm/widgets/ui.hpp"
