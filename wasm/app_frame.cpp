@@ -21,6 +21,7 @@ App::Inside::Inside(Host& host) : host_(host), state_(host), context_(ImGui::Cre
     io.LogFilename = nullptr;
     io.ConfigInputTextCursorBlink = false;
     io.DisplaySize = {viewport_.width_px, viewport_.height_px};
+    state_.work_in_slices();
 }
 
 App::Inside::~Inside() {
@@ -238,7 +239,8 @@ bool App::Inside::frame(double time_ms) {
                   glide.first_y / text_scale(),
                   -glide.scroll_y / text_scale());
     lay_out();
-    return gestures_.gliding();
+    const bool works = state_.work_on();
+    return gestures_.gliding() || works;
 }
 
 }  // namespace twoclocks::canvas

@@ -168,6 +168,20 @@ void AppState::apply(const Intent& intent) {
     inside_->keep_drafts();
 }
 
+void AppState::work_in_slices() {
+    inside_->in_slices = true;
+}
+
+bool AppState::work_on() {
+    constexpr std::int32_t slice = 1'000;  // ways
+    Inside& in = *inside_;
+    const std::vector<LifeAsked> asked = in.lives_asked();
+    if (in.lives.are_over(asked)) return false;
+    (void)in.lives.go_on(asked, in.fleet, slice);
+    in.dirty = true;
+    return true;
+}
+
 void AppState::export_now() {
     export_journal(*inside_);
 }

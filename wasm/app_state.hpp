@@ -48,6 +48,10 @@ class AppState {
     void back();  // the browser's Back: close the sheet, else the page
 
     void apply(const Intent& intent);
+    /// From now on a page that takes long is made over several frames.
+    void work_in_slices();
+    /// Does one slice of what the page here waits for; true when there was one to do.
+    [[nodiscard]] bool work_on();
     /// The page to draw. The reference holds until the next call of any member.
     [[nodiscard]] const Screen& screen();
     [[nodiscard]] const base::Region& region() const;

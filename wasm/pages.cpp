@@ -58,6 +58,7 @@ Message title_of(const Page& page) {
             [](const PlanPage& plan) {
                 return Message{Word::title_plan, {base::text_arg(plan.view.registration)}};
             },
+            [](const WorkingPage& working) { return working.title; },
             [](const RoutesPage& routes) {
                 return Message{Word::routes_title, {base::text_arg(routes.view.registration)}};
             },
@@ -99,6 +100,7 @@ float width_of(const Page& page, float whole) {
               [](const ReturnPage&) { return page::column_most; },
               [&](const SurePage&) { return roomy ? page::spread_most : page::column_most; },
               [&](const PlanPage&) { return roomy ? page::spread_most : page::column_most; },
+              [&](const WorkingPage&) { return roomy ? page::spread_most : page::column_most; },
               [&](const RoutesPage&) { return roomy ? page::spread_most : page::column_most; },
               [](const StaggerPage&) { return page::column_most; },
               [](const PartsPage&) { return page::column_most; },
@@ -131,6 +133,7 @@ Answer draw_page(Ui& ui, const Rect& area, const Page& page, ListPane pane) {
               [&](const ReturnPage& view) { return return_panel(ui, area, view); },
               [&](const SurePage& view) { return sure_panel(ui, area, view); },
               [&](const PlanPage& view) { return plan_panel(ui, area, view); },
+              [&](const WorkingPage& view) { return working_panel(ui, area, view); },
               [&](const RoutesPage& view) { return routes_panel(ui, area, view); },
               [&](const StaggerPage& view) { return stagger_panel(ui, area, view); },
               [&](const PartsPage& view) { return parts_panel(ui, area, view); },

@@ -169,6 +169,12 @@ struct PlanPage {
     bool is_tried{false};            // they say something else than the record
 };
 
+/// A page whose campaigns are still being lived through.
+struct WorkingPage {
+    base::Message title;
+    base::Message told;  // how far it is
+};
+
 /// The routes of an overhaul, side by side.
 struct RoutesPage {
     views::RoutesView view;
@@ -233,6 +239,7 @@ using Page = std::variant<WelcomePage,
                           ReturnPage,
                           SurePage,
                           PlanPage,
+                          WorkingPage,
                           RoutesPage,
                           StaggerPage,
                           PartsPage,

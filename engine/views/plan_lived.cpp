@@ -6,10 +6,6 @@ namespace {
 using base::Message;
 using base::Word;
 
-[[nodiscard]] Living cannot(Message missing, std::vector<base::Problem> faults = {}) {
-    return {{}, std::move(missing), std::move(faults)};
-}
-
 /// Nothing, or that the flight to the shop takes more hours than are left.
 [[nodiscard]] std::optional<Message> too_far(const limits::ItemDue& item,
                                              const facts::Route* route) {
@@ -35,40 +31,73 @@ base::Arg hundredths_up(std::int32_t of_thousand) {
     return base::whole_arg((of_thousand + per_hundred - 1) / per_hundred);
 }
 
-Living live(const Assessed& aircraft, const timeline::PlanState& records, std::int32_t ways) {
-    const limits::ItemDue* item = overhaul_of(aircraft);
+Life::Life(const Assessed& aircraft, const timeline::PlanState& records, std::int32_t ways)
+    : aircraft_(aircraft), ways_(ways) {
+    make_ready(records);
+}
+
+void Life::cannot(Message missing, std::vector<base::Problem> faults) {
+    missing_ = std::move(missing);
+    faults_ = std::move(faults);
+}
+
+void Life::make_ready(const timeline::PlanState& records) {
+    const limits::ItemDue* item = overhaul_of(aircraft_);
     if (item == nullptr) return cannot({Word::plan_no_overhaul, {}});
     const facts::Route* route = plan::chosen_route(records);
-    plan::Tasks tasks = plan::tasks_of(records, aircraft.today);
+    plan::Tasks tasks = plan::tasks_of(records, aircraft_.today);
     const auto message = too_far(*item, route);
     if (message && !has_stopped(tasks)) return cannot(*message);
     const forecast::Projection projection =
         plan::project_by_route(route,
                                *item,
-                               aircraft.projections[static_cast<std::size_t>(aircraft.overhaul)],
-                               aircraft.state,
-                               aircraft.ahead,
-                               aircraft.today);
-    auto run_out = plan::run_out_of(*item, projection, aircraft.today);
+                               aircraft_.projections[static_cast<std::size_t>(aircraft_.overhaul)],
+                               aircraft_.state,
+                               aircraft_.ahead,
+                               aircraft_.today);
+    auto run_out = plan::run_out_of(*item, projection, aircraft_.today);
     if (!run_out) return cannot({Word::plan_no_day, {}});
     if (route != nullptr) run_out = plan::sooner_by(*run_out, plan::days_on_the_way(*route));
     auto made = plan::make_network(tasks);
     if (!made.ok()) return cannot({Word::plan_faulty, {}}, made.problems());
     const plan::Terms terms = plan::terms_of(records);
     plan::Campaign campaign{
-        made.value(), plan::work_days_of(records, aircraft.today), *run_out, terms};
-    campaign.go_on(ways);
-    Living out;
-    out.lived.emplace(
-        Lived{aircraft,
-              route == nullptr ? *item : plan::keeping_back(*item, plan::hours_on_the_way(*route)),
+        made.value(), plan::work_days_of(records, aircraft_.today), *run_out, terms};
+    ready_.emplace(
+        Ready{route == nullptr ? *item : plan::keeping_back(*item, plan::hours_on_the_way(*route)),
               projection,
               std::move(made.value()),
               *run_out,
               terms,
-              campaign.outcome(),
-              campaign.draws()});
+              std::move(campaign)});
+}
+
+bool Life::go_on(std::int32_t more) {
+    if (!ready_) return true;
+    const std::int32_t now = std::min(more, ways_ - done_);
+    ready_->campaign.go_on(now);
+    done_ += now;
+    return done_ == ways_;
+}
+
+Living Life::end() const {
+    Living out{{}, missing_, faults_};
+    if (!ready_) return out;
+    out.lived.emplace(Lived{aircraft_,
+                            ready_->item,
+                            ready_->projection,
+                            ready_->network,
+                            ready_->run_out,
+                            ready_->terms,
+                            ready_->campaign.outcome(),
+                            ready_->campaign.draws()});
     return out;
+}
+
+Living live(const Assessed& aircraft, const timeline::PlanState& records, std::int32_t ways) {
+    Life life{aircraft, records, ways};
+    life.go_on(ways);
+    return life.end();
 }
 
 }  // namespace twoclocks::views

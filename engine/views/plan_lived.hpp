@@ -56,7 +56,49 @@ struct Living {
     std::vector<base::Problem> faults{};
 };
 
-/// Lives through the campaign of an aircraft so often, by these records of it.
+/// The campaign of an aircraft while it is lived through, by these records of it, in slices. The
+/// aircraft is looked at until the end.
+class Life {
+  public:
+    /// Units: ways. Range: up to plan::campaign_count. Errors: those of `Living`.
+    /// Source: our choice.
+    Life(const Assessed& aircraft, const timeline::PlanState& records, std::int32_t ways);
+
+    /// Lives through so many more ways; true once all are, or there is nothing to live through.
+    /// Units: ways. Errors: none. Source: our choice.
+    bool go_on(std::int32_t more);
+
+    /// Ways lived through.
+    /// Units: ways. Errors: none. Source: none needed.
+    [[nodiscard]] std::int32_t done() const { return done_; }
+
+    /// What it came to, after the last way.
+    /// Units: days. Errors: `missing` and `faults`. Source: our choice.
+    [[nodiscard]] Living end() const;
+
+  private:
+    /// What was made ready before the first way.
+    struct Ready {
+        limits::ItemDue item;
+        forecast::Projection projection;
+        plan::Network network;
+        plan::RunOut run_out;
+        plan::Terms terms;
+        plan::Campaign campaign;
+    };
+
+    void make_ready(const timeline::PlanState& records);
+    void cannot(base::Message missing, std::vector<base::Problem> faults = {});
+
+    const Assessed& aircraft_;
+    std::int32_t ways_;
+    std::int32_t done_{0};
+    std::optional<Ready> ready_;
+    base::Message missing_{base::Word::blank, {}};
+    std::vector<base::Problem> faults_;
+};
+
+/// All of it at once.
 /// Units: days. Range: up to plan::campaign_count. Errors: `missing` and `faults`.
 /// Source: our choice.
 [[nodiscard]] Living live(const Assessed& aircraft,

@@ -193,12 +193,8 @@ void add_sure(const Lived& lived, PlanView& view) {
 
 }  // namespace
 
-Living live_as_recorded(const Assessed& aircraft) {
-    return live(aircraft, aircraft.state.campaign, plan::campaign_count);
-}
-
 PlanView make_plan_view(const Assessed& aircraft) {
-    return make_plan_view(aircraft, live_as_recorded(aircraft));
+    return make_plan_view(aircraft, live(aircraft, aircraft.state.campaign, plan::campaign_count));
 }
 
 PlanView make_plan_view(const Assessed& aircraft, const Living& living) {

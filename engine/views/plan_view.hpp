@@ -15,10 +15,6 @@ namespace twoclocks::views {
 /// Units: days. Errors: as above. Source: our choice.
 [[nodiscard]] PlanView make_plan_view(const Assessed& aircraft, const Living& living);
 
-/// Lives through it as it is recorded, as often as the page takes.
-/// Units: days. Errors: as above. Source: our choice.
-[[nodiscard]] Living live_as_recorded(const Assessed& aircraft);
-
 /// Every "why?" of the page: order, book, stop, back, the day to go in.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<Why> whys_of(const PlanView& view);

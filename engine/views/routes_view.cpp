@@ -17,7 +17,7 @@ using plan::Role;
 struct Worked {
     const Route& route;
     base::Date on;
-    Living living;
+    const Living& living;
     std::optional<RouteCost> cost;
 
     [[nodiscard]] bool is_open() const {
@@ -214,6 +214,18 @@ void add_praise(const std::vector<Worked>& all, RoutesView& view) {
 }  // namespace
 
 RoutesView make_routes_view(const Assessed& aircraft) {
+    const timeline::PlanState& records = aircraft.state.campaign;
+    std::vector<Living> lives;
+    for (std::size_t place = 0; place < records.routes.size(); ++place)
+        lives.push_back(live(
+            aircraft, plan::choosing(records, static_cast<std::int32_t>(place)), ways_a_route));
+    std::vector<const Living*> all;
+    for (const Living& one : lives)
+        all.push_back(&one);
+    return make_routes_view(aircraft, all);
+}
+
+RoutesView make_routes_view(const Assessed& aircraft, const std::vector<const Living*>& lives) {
     RoutesView view;
     view.id = aircraft.state.id;
     view.registration = aircraft.state.registration;
@@ -226,10 +238,7 @@ RoutesView make_routes_view(const Assessed& aircraft) {
     for (std::size_t place = 0; place < records.routes.size(); ++place) {
         const auto here = static_cast<std::int32_t>(place);
         const timeline::RouteState& one = records.routes[place];
-        all.push_back({one.said,
-                       one.on,
-                       live(aircraft, plan::choosing(records, here), ways_a_route),
-                       cost_of(one.said)});
+        all.push_back({one.said, one.on, *lives[place], cost_of(one.said)});
         view.rows.push_back(row_of(all.back(), aircraft, records.chosen_route == here));
     }
     add_praise(all, view);

@@ -171,16 +171,26 @@ void add_rows(const std::vector<Coming>& all, const plan::Stagger& found, Stagge
 }  // namespace
 
 StaggerView make_stagger_view(const std::vector<const Assessed*>& fleet) {
+    std::vector<Living> lives;
+    for (const Assessed* aircraft : fleet)
+        lives.push_back(live(*aircraft, aircraft->state.campaign, ways_a_route));
+    std::vector<const Living*> all;
+    for (const Living& one : lives)
+        all.push_back(&one);
+    return make_stagger_view(fleet, all);
+}
+
+StaggerView make_stagger_view(const std::vector<const Assessed*>& fleet,
+                              const std::vector<const Living*>& lives) {
     StaggerView view;
     std::vector<Coming> all;
-    for (const Assessed* aircraft : fleet) {
-        if (overhaul_of(*aircraft) == nullptr) continue;
-        const Living living = live(*aircraft, aircraft->state.campaign, ways_a_route);
-        if (living.lived)
-            all.push_back(coming_of(*living.lived));
+    for (std::size_t place = 0; place < fleet.size(); ++place) {
+        if (overhaul_of(*fleet[place]) == nullptr) continue;
+        if (lives[place]->lived)
+            all.push_back(coming_of(*lives[place]->lived));
         else
             view.notes.push_back(
-                {Word::stagger_left_out, {base::text_arg(aircraft->state.registration)}});
+                {Word::stagger_left_out, {base::text_arg(fleet[place]->state.registration)}});
     }
     if (all.size() < 2) {
         view.missing = {Word::stagger_none, {}};

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "engine/views/assess.hpp"
+#include "engine/views/plan_lived.hpp"
 
 namespace twoclocks::views {
 
@@ -22,7 +23,12 @@ struct StaggerView {
     std::vector<base::Message> notes;
 };
 
-/// Proposes who goes in when. Each aircraft is lived through: keep it while nothing changes.
+/// Proposes who goes in when, of what each came to when it was lived through, in their order.
+/// Units: days, money. Errors: `missing`. Source: plan/stagger.hpp.
+[[nodiscard]] StaggerView make_stagger_view(const std::vector<const Assessed*>& fleet,
+                                            const std::vector<const Living*>& lives);
+
+/// The same, each lived through at once.
 /// Units: days, money. Errors: `missing`. Source: plan/stagger.hpp.
 [[nodiscard]] StaggerView make_stagger_view(const std::vector<const Assessed*>& fleet);
 

@@ -9,6 +9,7 @@
 #include "wasm/app/form.hpp"
 #include "wasm/app/import.hpp"
 #include "wasm/app/ledger.hpp"
+#include "wasm/app/lives.hpp"
 #include "wasm/app/on_return.hpp"
 #include "wasm/app/pad.hpp"
 #include "wasm/app/parts.hpp"
@@ -20,7 +21,6 @@
 
 #include "engine/views/make_views.hpp"
 #include "engine/views/plan.hpp"
-#include "engine/views/plan_lived.hpp"
 #include "engine/views/routes.hpp"
 #include "engine/views/stagger_view.hpp"
 
@@ -112,7 +112,8 @@ struct AppState::Inside {
     Ledger ledger;
     std::map<base::Id, views::Assessed> fleet;
     // The ones looked at last, while nothing changes.
-    std::optional<views::Living> lived;  // of the aircraft of `planned`
+    Lives lives;
+    bool in_slices{false};  // frames come, and a page may be made over several of them
     std::optional<views::PlanView> planned;
     std::optional<views::RoutesView> routes;
     std::optional<views::StaggerView> staggered;
@@ -207,6 +208,8 @@ struct AppState::Inside {
 
     // --- screens (app/screens.cpp)
     void make_screen();
+    /// The campaigns that the page here is made from.
+    [[nodiscard]] std::vector<LifeAsked> lives_asked() const;
     [[nodiscard]] FormContext context_of(base::Id subject);
 };
 

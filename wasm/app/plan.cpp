@@ -19,26 +19,52 @@ namespace {
     return out;
 }
 
+[[nodiscard]] std::vector<const views::Living*> lives_of(const AppState::Inside& in,
+                                                         const std::vector<LifeAsked>& asked) {
+    std::vector<const views::Living*> out;
+    for (const LifeAsked& one : asked)
+        out.push_back(&in.lives.of(one));
+    return out;
+}
+
 }  // namespace
+
+LifeAsked as_planned(const views::Assessed& aircraft) {
+    return {aircraft.state.id, -1, plan::campaign_count};
+}
+
+std::vector<LifeAsked> routes_asked(const views::Assessed& aircraft) {
+    std::vector<LifeAsked> out;
+    const auto count = static_cast<std::int32_t>(aircraft.state.campaign.routes.size());
+    for (std::int32_t place = 0; place < count; ++place)
+        out.push_back({aircraft.state.id, place, views::ways_a_route});
+    return out;
+}
+
+std::vector<LifeAsked> fleet_asked(const AppState::Inside& in) {
+    std::vector<LifeAsked> out;
+    for (const auto& [id, aircraft] : in.fleet)
+        out.push_back({id, -1, views::ways_a_route});
+    return out;
+}
 
 PlanPage plan_page(AppState::Inside& in, const views::Assessed& aircraft) {
     if (!in.planned || in.planned->id != aircraft.state.id) {
-        in.lived.emplace(views::live_as_recorded(aircraft));
-        in.planned = views::make_plan_view(aircraft, *in.lived);
+        in.planned = views::make_plan_view(aircraft, in.lives.of(as_planned(aircraft)));
     }
     PlanPage page{*in.planned};
     if (in.weighed.fields.empty()) return page;
     const auto costs = costs_in(in.weighed);
     page.is_tried = !costs || !(*costs == aircraft.state.campaign.costs);
     page.worth = page_of_form(in.weighed).fields;
-    if (costs && in.lived->lived)
-        page.view.induction = views::induction_view(*in.lived->lived, *costs);
+    const views::Living& living = in.lives.of(as_planned(aircraft));
+    if (costs && living.lived) page.view.induction = views::induction_view(*living.lived, *costs);
     return page;
 }
 
 RoutesPage routes_page(AppState::Inside& in, const views::Assessed& aircraft) {
     if (!in.routes || in.routes->id != aircraft.state.id)
-        in.routes = views::make_routes_view(aircraft);
+        in.routes = views::make_routes_view(aircraft, lives_of(in, routes_asked(aircraft)));
     return {*in.routes};
 }
 
@@ -47,7 +73,7 @@ StaggerPage stagger_page(AppState::Inside& in) {
         std::vector<const views::Assessed*> fleet;
         for (const auto& [id, aircraft] : in.fleet)
             fleet.push_back(&aircraft);
-        in.staggered = views::make_stagger_view(fleet);
+        in.staggered = views::make_stagger_view(fleet, lives_of(in, fleet_asked(in)));
     }
     return {*in.staggered};
 }

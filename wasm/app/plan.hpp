@@ -5,13 +5,18 @@
 
 namespace twoclocks::canvas {
 
-/// The page. Ten thousand campaigns are lived through once, not at every look at them.
+/// The campaigns that each page is made from: they are over when it is.
+[[nodiscard]] LifeAsked as_planned(const views::Assessed& aircraft);
+[[nodiscard]] std::vector<LifeAsked> routes_asked(const views::Assessed& aircraft);
+[[nodiscard]] std::vector<LifeAsked> fleet_asked(const AppState::Inside& in);
+
+/// The page.
 [[nodiscard]] PlanPage plan_page(AppState::Inside& in, const views::Assessed& aircraft);
 
-/// The routes, each lived through once.
+/// The routes.
 [[nodiscard]] RoutesPage routes_page(AppState::Inside& in, const views::Assessed& aircraft);
 
-/// The fleet, each lived through once.
+/// The fleet.
 [[nodiscard]] StaggerPage stagger_page(AppState::Inside& in);
 
 /// What the page asks for, and what opens it.

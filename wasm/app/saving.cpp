@@ -128,7 +128,7 @@ void AppState::Inside::maybe_snapshot() {
 
 void AppState::Inside::reassess(base::Id aircraft) {
     planned.reset();
-    lived.reset();
+    lives.clear();
     routes.reset();
     staggered.reset();
     auto recorded = views::assess_recorded(ledger.visible(), aircraft, today);

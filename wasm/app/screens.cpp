@@ -58,6 +58,24 @@ using Inside = AppState::Inside;
     return part == nullptr ? std::string{} : timeline::part_label(*part);
 }
 
+/// Nothing where all that the page is made from is there; else how far it is.
+[[nodiscard]] std::optional<Page> working_page(Inside& in) {
+    const std::vector<LifeAsked> asked = in.lives_asked();
+    if (in.lives.are_over(asked)) return std::nullopt;
+    if (!in.in_slices) {
+        while (!in.lives.go_on(asked, in.fleet, plan::campaign_count)) {
+        }
+        return std::nullopt;
+    }
+    const base::Arg name = base::text_arg(name_of(in, in.here().subject));
+    const Place::Kind kind = in.here().kind;
+    const auto [done, all] = in.lives.so_far(asked);
+    return WorkingPage{kind == Place::Kind::stagger  ? base::Message{Word::stagger_title, {}}
+                       : kind == Place::Kind::routes ? base::Message{Word::routes_title, {name}}
+                                                     : base::Message{Word::title_plan, {name}},
+                       {Word::plan_living, {base::whole_arg(done), base::whole_arg(all)}}};
+}
+
 /// Where the person is; for a form, where it was opened from.
 [[nodiscard]] const Place& ground_of(const Inside& in) {
     std::size_t last = in.places.size() - 1;
@@ -128,6 +146,7 @@ using Inside = AppState::Inside;
                            here.kind == Place::Kind::on_return || here.kind == Place::Kind::sure ||
                            here.kind == Place::Kind::plan || here.kind == Place::Kind::routes;
     if (about_one && aircraft == nullptr) return fleet_page(in);
+    if (auto working = working_page(in)) return *std::move(working);
     switch (here.kind) {
         case Place::Kind::fleet:
             return fleet_page(in);
@@ -216,6 +235,16 @@ FormContext AppState::Inside::context_of(base::Id subject) {
             &fleet,
             &parts(),
             planned ? &*planned : nullptr};
+}
+
+std::vector<LifeAsked> AppState::Inside::lives_asked() const {
+    const Place& here = places.back();
+    if (here.kind == Place::Kind::stagger) return fleet_asked(*this);
+    const views::Assessed* aircraft = assessed(here.subject);
+    if (aircraft == nullptr) return {};
+    if (here.kind == Place::Kind::plan) return {as_planned(*aircraft)};
+    if (here.kind == Place::Kind::routes) return routes_asked(*aircraft);
+    return {};
 }
 
 void AppState::Inside::make_screen() {

@@ -33,6 +33,7 @@ struct ListPane {
 [[nodiscard]] Answer status_panel(Ui& ui, const Rect& area, const views::StatusView& view);
 [[nodiscard]] Answer sure_panel(Ui& ui, const Rect& area, const SurePage& page);
 [[nodiscard]] Answer plan_panel(Ui& ui, const Rect& area, const PlanPage& page);
+[[nodiscard]] Answer working_panel(Ui& ui, const Rect& area, const WorkingPage& page);
 [[nodiscard]] Answer routes_panel(Ui& ui, const Rect& area, const RoutesPage& page);
 [[nodiscard]] Answer stagger_panel(Ui& ui, const Rect& area, const StaggerPage& page);
 [[nodiscard]] Answer return_panel(Ui& ui, const Rect& area, const ReturnPage& page);
