@@ -3,7 +3,9 @@
 // nothing edits state in place.
 #pragma once
 
-#include <array>
+#include "wasm/form_kind.hpp"
+#include "wasm/text_size.hpp"
+
 #include <cstdint>
 #include <string>
 #include <variant>
@@ -13,58 +15,6 @@
 #include "engine/base/id.hpp"
 
 namespace twoclocks::canvas {
-
-enum class FormKind : std::uint8_t {
-    new_aircraft,
-    meter_change,
-    work_done,
-    new_item,
-    change_limit,
-    permit,
-    rename_item,
-    usage_plan,
-    parked,
-    from_template,
-    correct,
-    withdraw,
-    author,
-    specimen,
-    new_part,
-    part_fit,
-    part_remove,
-    part_move,
-    part_scrap,
-    part_work,
-    part_rebuild,
-    event,
-    sign_event,
-    wear_limit,
-    measure_wear,
-    storage,
-    return_to_service,
-    meter_adjusted,
-    flown_as,
-    hours_factor,
-    directive,
-    decide,
-    means,
-    plan_task,
-    plan_step,
-    plan_terms,
-    closed_days,
-    route,
-    plan_costs,
-    plan_kept,
-    fleet_bound
-};
-
-/// Text sizes a person can choose, per cent of the usual, smallest first.
-inline constexpr std::array<std::int32_t, 6> text_sizes{100, 115, 130, 150, 175, 200};
-
-/// The size before or after one of them, or the same at the end.
-[[nodiscard]] std::int32_t text_size_beside(std::int32_t percent, std::int32_t step);
-/// The one of them nearest to a size.
-[[nodiscard]] std::int32_t text_size_near(double percent);
 
 enum class ThemeChoice : std::uint8_t { system, paper, night, sun };
 
@@ -106,14 +56,27 @@ struct OpenPlan {
 };  // the campaign of its overhaul
 
 struct OpenTask {
-    FormKind kind{};  // what is recorded of it: its days, how far it is, or what a route is
+    FormKind
+        kind{};  // what is recorded of it: its days, how far it is, or what a route or a line is
     base::Id aircraft;
-    std::string task;  // its key, or that of the route
+    std::string task;  // its key, or that of the route or the line
 };
 
 struct OpenRoutes {
     base::Id aircraft;
 };  // the routes of its overhaul, side by side
+
+struct OpenMoney {
+    base::Id aircraft;
+};  // what its overhaul costs
+
+struct UsualLines {
+    base::Id aircraft;
+};  // recorded, to begin an estimate with
+
+struct TakeOverLines {
+    base::Id aircraft;
+};  // those of the last overhaul, recorded anew
 
 struct OpenStagger {};  // who of the fleet goes in when
 
@@ -256,6 +219,9 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::OpenTask,
                             intent::OpenRoutes,
                             intent::OpenStagger,
+                            intent::OpenMoney,
+                            intent::UsualLines,
+                            intent::TakeOverLines,
                             intent::TryMonth,
                             intent::TryThrough,
                             intent::StopTrying,

@@ -19,6 +19,11 @@ Message as_told(const std::string& words) {
     return {Word::as_told, {base::text_arg(words)}};
 }
 
+/// A title that names the aircraft.
+Message titled(Word title, const std::string& registration) {
+    return {title, {base::text_arg(registration)}};
+}
+
 }  // namespace
 
 Message title_of(const Page& page) {
@@ -44,23 +49,22 @@ Message title_of(const Page& page) {
             [](const FormPage& form) { return form.title; },
             [](const RecordSheet& record) { return record.row.what; },
             [](const ChecksPage& checks) {
-                return Message{Word::title_checks_of, {base::text_arg(checks.view.registration)}};
+                return titled(Word::title_checks_of, checks.view.registration);
             },
             [](const views::StatusView& view) {
-                return Message{Word::title_status_of, {base::text_arg(view.registration)}};
+                return titled(Word::title_status_of, view.registration);
             },
             [](const ReturnPage& back) {
-                return Message{Word::title_on_return, {base::text_arg(back.view.registration)}};
+                return titled(Word::title_on_return, back.view.registration);
             },
-            [](const SurePage& sure) {
-                return Message{Word::title_sure, {base::text_arg(sure.view.registration)}};
-            },
-            [](const PlanPage& plan) {
-                return Message{Word::title_plan, {base::text_arg(plan.view.registration)}};
-            },
+            [](const SurePage& sure) { return titled(Word::title_sure, sure.view.registration); },
+            [](const PlanPage& plan) { return titled(Word::title_plan, plan.view.registration); },
             [](const WorkingPage& working) { return working.title; },
             [](const RoutesPage& routes) {
-                return Message{Word::routes_title, {base::text_arg(routes.view.registration)}};
+                return titled(Word::routes_title, routes.view.registration);
+            },
+            [](const MoneyPage& money) {
+                return titled(Word::money_title, money.view.registration);
             },
             [](const StaggerPage&) {
                 return Message{Word::stagger_title, {}};
@@ -102,6 +106,7 @@ float width_of(const Page& page, float whole) {
               [&](const PlanPage&) { return roomy ? page::spread_most : page::column_most; },
               [&](const WorkingPage&) { return roomy ? page::spread_most : page::column_most; },
               [&](const RoutesPage&) { return roomy ? page::spread_most : page::column_most; },
+              [&](const MoneyPage&) { return roomy ? page::spread_most : page::column_most; },
               [](const StaggerPage&) { return page::column_most; },
               [](const PartsPage&) { return page::column_most; },
               [&](const PartPage&) { return roomy ? page::spread_most : page::column_most; },
@@ -135,6 +140,7 @@ Answer draw_page(Ui& ui, const Rect& area, const Page& page, ListPane pane) {
               [&](const PlanPage& view) { return plan_panel(ui, area, view); },
               [&](const WorkingPage& view) { return working_panel(ui, area, view); },
               [&](const RoutesPage& view) { return routes_panel(ui, area, view); },
+              [&](const MoneyPage& view) { return money_panel(ui, area, view); },
               [&](const StaggerPage& view) { return stagger_panel(ui, area, view); },
               [&](const PartsPage& view) { return parts_panel(ui, area, view); },
               [&](const PartPage& view) { return part_panel(ui, area, view); },

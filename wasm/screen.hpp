@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "engine/base/region.hpp"
+#include "engine/views/money.hpp"
 #include "engine/views/part_list_view.hpp"
 #include "engine/views/part_views.hpp"
 #include "engine/views/plan.hpp"
@@ -180,6 +181,11 @@ struct RoutesPage {
     views::RoutesView view;
 };
 
+/// What an overhaul costs.
+struct MoneyPage {
+    views::MoneyView view;
+};
+
 /// Who of the fleet goes in when.
 struct StaggerPage {
     views::StaggerView view;
@@ -242,6 +248,7 @@ using Page = std::variant<WelcomePage,
                           WorkingPage,
                           RoutesPage,
                           StaggerPage,
+                          MoneyPage,
                           PartsPage,
                           PartPage,
                           NothingChosenPage>;

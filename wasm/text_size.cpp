@@ -1,4 +1,4 @@
-#include "wasm/intent.hpp"
+#include "wasm/text_size.hpp"
 
 #include <algorithm>
 

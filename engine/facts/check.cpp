@@ -2,6 +2,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/check_care.hpp"
+#include "engine/facts/check_cost.hpp"
 #include "engine/facts/check_limit.hpp"
 #include "engine/facts/check_plan.hpp"
 #include "engine/facts/fields.hpp"
@@ -113,6 +114,8 @@ base::Problems check(const Body& body) {
     for (base::Problem& problem : check_kind(body.fields))
         out.push_back(std::move(problem));
     for (base::Problem& problem : check_plan(body))
+        out.push_back(std::move(problem));
+    for (base::Problem& problem : check_cost(body))
         out.push_back(std::move(problem));
     if (body.about.size() < subjects_needed(body.fields)) {
         checker.complain(

@@ -1,11 +1,9 @@
 // One record of the journal, and every kind of it.
 //
 // A fact is never edited and never deleted: a correction replaces it and says why, a withdrawal
-// takes it
-// back and says why. What a fact is about stands in `about`: the aircraft first, then the meter or
-// item.
-// The id of an aircraft, a meter, an item or a part is the id of the fact that added it. A fact
-// about a part names the part first, then what it is fitted to; work names the aircraft first.
+// takes it back and says why. What a fact is about stands in `about`: the aircraft first, then the
+// meter or item. The id of each of them is the id of the fact that added it. A fact about a part
+// names the part first, then what it is fitted to; work names the aircraft first.
 #pragma once
 
 #include <array>
@@ -23,6 +21,7 @@
 #include "engine/base/flight_time.hpp"
 #include "engine/base/id.hpp"
 #include "engine/facts/care_facts.hpp"
+#include "engine/facts/cost_facts.hpp"
 #include "engine/facts/json.hpp"
 #include "engine/facts/limit_fact.hpp"
 #include "engine/facts/part_facts.hpp"
@@ -259,7 +258,11 @@ using Fields = std::variant<UnknownKind,
                             Closed,
                             Route,
                             PlanCosts,
-                            PlanKept>;
+                            PlanKept,
+                            CostLine,
+                            PriceList,
+                            ExchangeRate,
+                            CostTerms>;
 
 /// What a fact says: the day it is true for, what it is about, its own fields.
 struct Body {

@@ -6,9 +6,8 @@
 // fact.hpp and to `kind_words` in fields.hpp.
 #pragma once
 
-#include "engine/facts/care_fields.hpp"
+#include "engine/facts/cost_fields.hpp"
 #include "engine/facts/fact.hpp"
-#include "engine/facts/plan_fields.hpp"
 
 namespace twoclocks::facts {
 

@@ -48,7 +48,11 @@ inline constexpr std::array<std::string_view, std::variant_size_v<Fields>> kind_
     "closed",
     "route",
     "plan_costs",
-    "plan_kept"};
+    "plan_kept",
+    "cost_line",
+    "price_list",
+    "exchange_rate",
+    "cost_terms"};
 
 /// An empty record of the kind that a word names; a word we do not know is kept as it is.
 /// Units: none. Errors: none. Source: our choice.

@@ -95,7 +95,8 @@ constexpr std::array price_basis_names{named(PriceBasis::estimate, "estimate"),
 constexpr std::array tax_case_names{named(TaxCase::unknown, "unknown"),
                                     named(TaxCase::none, "none"),
                                     named(TaxCase::recoverable, "recoverable"),
-                                    named(TaxCase::borne, "borne")};
+                                    named(TaxCase::borne, "borne"),
+                                    named(TaxCase::reverse_charge, "reverse_charge")};
 constexpr std::array acceptance_names{named(Acceptance::unknown, "unknown"),
                                       named(Acceptance::accepted, "accepted"),
                                       named(Acceptance::refused, "refused")};
@@ -104,60 +105,50 @@ constexpr std::array warranty_from_names{named(WarrantyFrom::unknown, "unknown")
                                          named(WarrantyFrom::shipment, "shipment"),
                                          named(WarrantyFrom::first_flight, "first_flight")};
 
+constexpr std::array cost_group_names{named(CostGroup::whole_price, "whole_price"),
+                                      named(CostGroup::kit, "kit"),
+                                      named(CostGroup::labour, "labour"),
+                                      named(CostGroup::engine, "engine"),
+                                      named(CostGroup::findings, "findings"),
+                                      named(CostGroup::frame, "frame"),
+                                      named(CostGroup::interior, "interior"),
+                                      named(CostGroup::avionics, "avionics"),
+                                      named(CostGroup::freight, "freight"),
+                                      named(CostGroup::duty, "duty"),
+                                      named(CostGroup::ferry, "ferry"),
+                                      named(CostGroup::cover, "cover"),
+                                      named(CostGroup::financing, "financing"),
+                                      named(CostGroup::lost_use, "lost_use"),
+                                      named(CostGroup::other, "other")};
+constexpr std::array cost_for_names{named(CostFor::either, "either"),
+                                    named(CostFor::overhaul, "overhaul"),
+                                    named(CostFor::calendar_work, "calendar_work")};
+constexpr std::array cost_taken_names{named(CostTaken::counted, "counted"),
+                                      named(CostTaken::offered, "offered"),
+                                      named(CostTaken::chosen, "chosen")};
+constexpr std::array duty_relief_names{named(DutyRelief::none, "none"),
+                                       named(DutyRelief::temporary_export, "temporary_export"),
+                                       named(DutyRelief::processing, "processing")};
+constexpr std::array tax_round_names{
+    named(TaxRound::half_up, "half_up"), named(TaxRound::up, "up"), named(TaxRound::down, "down")};
+
+/// In the order of Choices.
+constexpr std::array<std::span<const Name>, 29> all_names{
+    limit_class_names,    clock_names,         item_role_names,  meter_drive_names,
+    anchor_names,         calendar_rule_names, carry_over_names, combine_names,
+    part_condition_names, applicability_names, event_kind_names, wear_sense_names,
+    adjust_reason_names,  operation_names,     in_force_names,   task_days_names,
+    task_step_names,      plan_work_names,     route_by_names,   carriage_names,
+    price_basis_names,    tax_case_names,      acceptance_names, warranty_from_names,
+    cost_group_names,     cost_for_names,      cost_taken_names, duty_relief_names,
+    tax_round_names};
+
+static_assert(all_names.size() == static_cast<std::size_t>(Choices::tax_round) + 1);
+
 }  // namespace
 
 std::span<const Name> names_of(Choices choices) {
-    switch (choices) {
-        case Choices::limit_class:
-            return limit_class_names;
-        case Choices::clock:
-            return clock_names;
-        case Choices::item_role:
-            return item_role_names;
-        case Choices::meter_drive:
-            return meter_drive_names;
-        case Choices::anchor:
-            return anchor_names;
-        case Choices::calendar_rule:
-            return calendar_rule_names;
-        case Choices::carry_over:
-            return carry_over_names;
-        case Choices::combine:
-            return combine_names;
-        case Choices::part_condition:
-            return part_condition_names;
-        case Choices::applicability:
-            return applicability_names;
-        case Choices::event_kind:
-            return event_kind_names;
-        case Choices::wear_sense:
-            return wear_sense_names;
-        case Choices::adjust_reason:
-            return adjust_reason_names;
-        case Choices::operation:
-            return operation_names;
-        case Choices::in_force:
-            return in_force_names;
-        case Choices::task_days:
-            return task_days_names;
-        case Choices::task_step:
-            return task_step_names;
-        case Choices::plan_work:
-            return plan_work_names;
-        case Choices::route_by:
-            return route_by_names;
-        case Choices::carriage:
-            return carriage_names;
-        case Choices::price_basis:
-            return price_basis_names;
-        case Choices::tax_case:
-            return tax_case_names;
-        case Choices::acceptance:
-            return acceptance_names;
-        case Choices::warranty_from:
-            return warranty_from_names;
-    }
-    return {};
+    return all_names.at(static_cast<std::size_t>(choices));
 }
 
 std::string_view word_of(Choices choices, std::uint8_t value) {

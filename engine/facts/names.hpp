@@ -33,7 +33,12 @@ enum class Choices : std::uint8_t {
     price_basis,
     tax_case,
     acceptance,
-    warranty_from
+    warranty_from,
+    cost_group,
+    cost_for,
+    cost_taken,
+    duty_relief,
+    tax_round
 };
 
 /// Which of them a type is.
@@ -87,6 +92,16 @@ template <>
 inline constexpr Choices choices_of<Acceptance> = Choices::acceptance;
 template <>
 inline constexpr Choices choices_of<WarrantyFrom> = Choices::warranty_from;
+template <>
+inline constexpr Choices choices_of<CostGroup> = Choices::cost_group;
+template <>
+inline constexpr Choices choices_of<CostFor> = Choices::cost_for;
+template <>
+inline constexpr Choices choices_of<CostTaken> = Choices::cost_taken;
+template <>
+inline constexpr Choices choices_of<DutyRelief> = Choices::duty_relief;
+template <>
+inline constexpr Choices choices_of<TaxRound> = Choices::tax_round;
 
 /// A value of an enumeration, as a number, and its word in the file.
 struct Name {

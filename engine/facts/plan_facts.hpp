@@ -5,8 +5,8 @@
 // The hard questions.
 //   What does a record change? Only what it gives. A task of ours that nobody recorded anything of
 //   keeps our estimate; days, what it waits for and how it runs are each replaced on their own.
-//   Which of several holds? Of one task the last by day; of one day the longer. Planning decides
-//   nothing about flying: a disagreement here makes a date earlier, never a state unknown.
+//   Which of several holds? Of one task the last by day; of one day the one recorded last. Planning
+//   decides nothing about flying: a disagreement here makes a date earlier, never a state unknown.
 #pragma once
 
 #include <cstdint>
@@ -80,7 +80,7 @@ enum class Carriage : std::uint8_t { flown, on_permit, crated, stays };
 enum class PriceBasis : std::uint8_t { estimate, fixed, hourly };
 
 /// Who bears the tax.
-enum class TaxCase : std::uint8_t { unknown, none, recoverable, borne };
+enum class TaxCase : std::uint8_t { unknown, none, recoverable, borne, reverse_charge };
 
 /// Whether the aircraft's registry accepts the release.
 enum class Acceptance : std::uint8_t { unknown, accepted, refused };

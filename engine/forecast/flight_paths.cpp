@@ -4,6 +4,7 @@
 #include <random>
 
 #include "engine/base/real.hpp"
+#include "engine/forecast/uniform.hpp"
 
 namespace twoclocks::forecast {
 namespace {
@@ -17,12 +18,6 @@ struct Draws {
     std::array<std::uint8_t, rows> steps{};  // which of the steps
     std::array<double, rows> shares{};       // even, from 0 to 1
 };
-
-/// From 0, not included, to 1.
-[[nodiscard]] double uniform(std::mt19937_64& random) {
-    constexpr double step = 1.0 / 9'007'199'254'740'992.0;  // 2 to the 53
-    return (static_cast<double>(random() >> 11U) + 0.5) * step;
-}
 
 /// The middle of one of so many parts of the normal distribution that are alike in chance.
 [[nodiscard]] double normal_part(std::size_t part, std::size_t parts) {

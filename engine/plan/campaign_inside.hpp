@@ -6,6 +6,7 @@
 #include <random>
 #include <utility>
 
+#include "engine/forecast/uniform.hpp"
 #include "engine/plan/campaign.hpp"
 #include "engine/plan/moment.hpp"
 #include "engine/plan/pert.hpp"
@@ -16,13 +17,6 @@ namespace twoclocks::plan {
 inline constexpr std::uint64_t seed = 26'112'025;
 inline constexpr double open_end = 1e7;
 inline constexpr double open_start = -1e7;
-
-/// A number between 0 and 1, neither of them.
-/// Units: none. Errors: none. Source: 53 bits, as many as a double holds.
-[[nodiscard]] inline double uniform(std::mt19937_64& random) {
-    constexpr double step = 1.0 / 9'007'199'254'740'992.0;  // 2 to the 53
-    return (static_cast<double>(random() >> 11U) + 0.5) * step;
-}
 
 struct Campaign::Inside {
     Network network;
@@ -86,7 +80,7 @@ struct Campaign::Inside {
     void draw_days() {
         for (std::size_t place = 0; place < days.size(); ++place) {
             const auto [low, likely, high] = task(place).days;
-            days[place] = triangular(low, likely, high, uniform(random));
+            days[place] = triangular(low, likely, high, forecast::uniform(random));
         }
     }
 
@@ -198,7 +192,7 @@ struct Campaign::Inside {
 
     void live_once() {
         draw_days();
-        const auto part = static_cast<std::size_t>(uniform(random) * run_out_parts);
+        const auto part = static_cast<std::size_t>(forecast::uniform(random) * run_out_parts);
         const double limit = stopped_at().value_or(limit_days[part] - terms.margin_days);
         pass_free(limit);
         pass_late();

@@ -73,17 +73,6 @@ void close_routes(Routes& routes) {
             plan.chosen_route = static_cast<std::int32_t>(place);
 }
 
-/// The day on which the last overhaul was recorded: what was done for it is done.
-[[nodiscard]] std::optional<Date> last_overhaul(const AircraftState& state) {
-    std::optional<Date> out;
-    for (const ItemState& item : state.items) {
-        if (item.role != facts::ItemRole::overhaul) continue;
-        for (const auto& renewed : item.renewed)
-            if (renewed) out = std::max(out.value_or(renewed->on), renewed->on);
-    }
-    return out;
-}
-
 void fold_step(const Record& record, const facts::PlanStep& said, PlanState& plan) {
     PlanStepState& state = of_task(plan.steps, said.task);
     state.task = said.task;
@@ -103,6 +92,16 @@ void fold_step(const Record& record, const facts::PlanStep& said, PlanState& pla
 }
 
 }  // namespace
+
+std::optional<Date> last_overhaul(const AircraftState& state) {
+    std::optional<Date> out;
+    for (const ItemState& item : state.items) {
+        if (item.role != facts::ItemRole::overhaul) continue;
+        for (const auto& renewed : item.renewed)
+            if (renewed) out = std::max(out.value_or(renewed->on), renewed->on);
+    }
+    return out;
+}
 
 void fold_campaign(const std::vector<const Record*>& records, Date today, AircraftState& state) {
     Routes routes{state.campaign};

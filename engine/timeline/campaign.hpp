@@ -11,6 +11,10 @@
 
 namespace twoclocks::timeline {
 
+/// The day on which the last overhaul was recorded: what was done for it is done.
+/// Units: days. Errors: nothing where none was. Source: our choice.
+[[nodiscard]] std::optional<base::Date> last_overhaul(const AircraftState& state);
+
 /// Fills what is recorded of the campaign by today.
 /// Units: days. Errors: none. Source: our choice.
 void fold_campaign(const std::vector<const Record*>& records,

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "engine/facts/interval.hpp"
-#include "engine/timeline/safer_plan.hpp"
+#include "engine/timeline/safer_cost.hpp"
 
 namespace twoclocks::timeline {
 namespace {

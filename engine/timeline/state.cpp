@@ -10,6 +10,7 @@
 #include "engine/timeline/hours_use.hpp"
 #include "engine/timeline/items.hpp"
 #include "engine/timeline/limit_marks.hpp"
+#include "engine/timeline/money.hpp"
 #include "engine/timeline/question.hpp"
 #include "engine/timeline/storage.hpp"
 #include "engine/timeline/usage.hpp"
@@ -133,6 +134,7 @@ AircraftState replay(const facts::Journal& journal, base::Id aircraft, Date toda
     fold_hours_use(records, today, state);
     fold_plan(sorted, today, state);
     fold_campaign(sorted, today, state);
+    fold_money(sorted, today, last_overhaul(state), state);
     fold_work_rules(sorted, today, state);
     return state;
 }

@@ -19,6 +19,7 @@
 #include "engine/facts/journal.hpp"
 #include "engine/timeline/directive_state.hpp"
 #include "engine/timeline/event_state.hpp"
+#include "engine/timeline/money_state.hpp"
 #include "engine/timeline/plan_state.hpp"
 #include "engine/timeline/renewed.hpp"
 #include "engine/timeline/resolve.hpp"
@@ -174,6 +175,7 @@ struct AircraftState {
     StorageState storage{};
     UseState use{};
     PlanState campaign{};
+    MoneyState money{};
 };
 
 /// State of one aircraft on a day.

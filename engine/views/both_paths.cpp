@@ -157,6 +157,7 @@ class After {
         out.next_stop = {Word::path_never, {}};
         return out;
     }
+    out.gained = after.flown_by(*next.likely);
     const Word word = next.binds == Clock::hours ? Word::path_next_hours : Word::path_next_calendar;
     out.next_stop = {word,
                      {base::day_arg(*next.likely),

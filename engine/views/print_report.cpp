@@ -1,6 +1,7 @@
 // Every view of a journal at once: what the report program prints.
 #include "engine/facts/parse.hpp"
 #include "engine/views/json_object.hpp"
+#include "engine/views/money_view.hpp"
 #include "engine/views/otherwise.hpp"
 #include "engine/views/plan_view.hpp"
 #include "engine/views/print_views.hpp"
@@ -37,6 +38,9 @@ std::string print_report(std::string_view journal_text, base::Date today, const 
             }));
     out.put("routes", list_of(fleet, [&](const Assessed& one) {
                 return to_json(make_routes_view(one), region);
+            }));
+    out.put("money", list_of(fleet, [&](const Assessed& one) {
+                return to_json(make_money_view(one), region);
             }));
     std::vector<const Assessed*> all;
     for (const Assessed& one : fleet)

@@ -7,6 +7,7 @@
 #include "engine/base/region.hpp"
 #include "engine/facts/json.hpp"
 #include "engine/views/make_views.hpp"
+#include "engine/views/money.hpp"
 #include "engine/views/part_views.hpp"
 #include "engine/views/plan.hpp"
 #include "engine/views/routes.hpp"
@@ -50,6 +51,10 @@ namespace twoclocks::views {
 [[nodiscard]] facts::Json to_json(const PlanView& view, const base::Region& region);
 [[nodiscard]] facts::Json to_json(const RoutesView& view, const base::Region& region);
 [[nodiscard]] facts::Json to_json(const StaggerView& view, const base::Region& region);
+
+/// What an overhaul costs.
+/// Units: as the fleet list. Errors: none. Source: our choice.
+[[nodiscard]] facts::Json to_json(const MoneyView& view, const base::Region& region);
 
 /// Problems, each with its code, what happened, what to do, and its line.
 /// Units: text as a person reads it. Errors: none. Source: our choice.

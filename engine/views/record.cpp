@@ -86,14 +86,9 @@ struct What {
         return part_what(f);
     }
 
-    template <CareRecord Care>
-    Message operator()(const Care& f) const {
-        return care_what(f);
-    }
-
-    template <PlanRecord Plan>
-    Message operator()(const Plan& f) const {
-        return plan_what(f);
+    template <ListedRecord Listed>
+    Message operator()(const Listed& f) const {
+        return what_of(f);
     }
 };
 

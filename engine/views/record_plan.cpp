@@ -3,55 +3,13 @@
 #include <array>
 
 #include "engine/plan/default_tasks.hpp"
+#include "engine/views/labelled.hpp"
 #include "engine/views/record_lines.hpp"
 
 namespace twoclocks::views {
 
 using base::Message;
 using base::Word;
-
-namespace {
-
-/// Lines that begin with the label of the field.
-class Labelled {
-  public:
-    void word(Word label, Word value) { add(label, base::word_arg(value)); }
-
-    void whole(Word label, const std::optional<std::int32_t>& value) {
-        if (value) add(label, base::whole_arg(*value));
-    }
-
-    void tenths(Word label, const std::optional<std::int32_t>& value) {
-        if (value) add(label, base::decimal_arg(*value, 1));
-    }
-
-    void time(Word label, const std::optional<base::FlightTime>& value) {
-        if (value) add(label, base::hours_used_arg(*value));
-    }
-
-    void money(Word label, const std::optional<base::Money>& value) {
-        if (value) add(label, base::money_arg(*value));
-    }
-
-    void date(Word label, const std::optional<base::Date>& value) {
-        if (value) add(label, base::day_arg(*value));
-    }
-
-    std::vector<Message> out;
-
-  private:
-    void add(Word label, base::Arg value) {
-        out.push_back({Word::record_labelled, {base::word_arg(label), std::move(value)}});
-    }
-};
-
-/// The word of a value of an enumeration whose values count up from 0.
-template <std::size_t Count, class T>
-[[nodiscard]] Word word_at(const std::array<Word, Count>& words, T value) {
-    return words.at(static_cast<std::size_t>(value));
-}
-
-}  // namespace
 
 Word plan_work_word(facts::PlanWork work) {
     return work == facts::PlanWork::overhaul ? Word::plan_work_overhaul : Word::plan_work_calendar;
@@ -79,8 +37,11 @@ Word price_basis_word(facts::PriceBasis basis) {
 }
 
 Word tax_case_word(facts::TaxCase tax) {
-    constexpr std::array words{
-        Word::not_known, Word::tax_none, Word::tax_recoverable, Word::tax_borne};
+    constexpr std::array words{Word::not_known,
+                               Word::tax_none,
+                               Word::tax_recoverable,
+                               Word::tax_borne,
+                               Word::tax_reverse_charge};
     return word_at(words, tax);
 }
 

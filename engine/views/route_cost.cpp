@@ -26,7 +26,8 @@ std::optional<RouteCost> cost_of(const facts::Route& route) {
         if (!out.freight_apart) out.freight = *route.freight;
     }
     out.duty = share(out.price, route.duty_permille.value_or(0));
-    const bool is_taxed = route.tax != facts::TaxCase::none;
+    const bool is_taxed =
+        route.tax != facts::TaxCase::none && route.tax != facts::TaxCase::reverse_charge;
     out.tax_known =
         !is_taxed || (route.tax != facts::TaxCase::unknown && route.tax_permille.has_value());
     out.needs_freight = route.carriage == facts::Carriage::crated && !route.freight;

@@ -63,6 +63,10 @@ void add_tax(const Route& route, const RouteCost& cost, RouteRow& row) {
         row.lines.push_back({Word::route_tax_none_line, {}});
         return;
     }
+    if (route.tax == facts::TaxCase::reverse_charge) {
+        row.lines.push_back({Word::money_reverse_charge, {}});
+        return;
+    }
     if (!cost.tax_known && !route.tax_permille) {
         row.lines.push_back({Word::route_tax_unknown_line, {}});
         return;
@@ -213,12 +217,17 @@ void add_praise(const std::vector<Worked>& all, RoutesView& view) {
 
 }  // namespace
 
-RoutesView make_routes_view(const Assessed& aircraft) {
+std::vector<Living> live_routes(const Assessed& aircraft) {
     const timeline::PlanState& records = aircraft.state.campaign;
-    std::vector<Living> lives;
+    std::vector<Living> out;
     for (std::size_t place = 0; place < records.routes.size(); ++place)
-        lives.push_back(live(
+        out.push_back(live(
             aircraft, plan::choosing(records, static_cast<std::int32_t>(place)), ways_a_route));
+    return out;
+}
+
+RoutesView make_routes_view(const Assessed& aircraft) {
+    const std::vector<Living> lives = live_routes(aircraft);
     std::vector<const Living*> all;
     for (const Living& one : lives)
         all.push_back(&one);

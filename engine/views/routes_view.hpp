@@ -10,6 +10,10 @@ namespace twoclocks::views {
 /// How often each route is lived through.
 inline constexpr std::int32_t ways_a_route = 2'000;
 
+/// Lives through the campaign by each route, in their order.
+/// Units: days. Errors: those of `Living`. Source: our choice.
+[[nodiscard]] std::vector<Living> live_routes(const Assessed& aircraft);
+
 /// The whole page, of what each route came to when it was lived through, in their order.
 /// Units: days, money. Errors: `missing` says why nothing can be compared. Source: our choice.
 [[nodiscard]] RoutesView make_routes_view(const Assessed& aircraft,

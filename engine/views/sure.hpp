@@ -20,6 +20,7 @@ struct BothPathsView {
     base::Message meet{base::Word::blank, {}};      // the rate at which nothing is given up
 
     struct Path {
+        base::FlightTime gained;  // hours expected from the work to its next stop
         base::Message title;
         base::Message source;
         base::Message next_stop;  // of the overhaul, and what is flown until then

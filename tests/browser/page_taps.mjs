@@ -22,6 +22,19 @@ export const openRoutes = (registration) => async (page) => {
   await page.tap('button', 'Routes');
 };
 
+/** What the overhaul of an aircraft costs. */
+export const openMoney = (registration) => async (page) => {
+  await openPlan(registration)(page);
+  await page.tap('button', 'Money');
+};
+
+/** The same, begun from the usual lines. */
+export const openUsualLines = (registration) => async (page) => {
+  await openMoney(registration)(page);
+  await page.tap('button', 'Start from the usual lines');
+  await page.sees('heading', 'Line by line');
+};
+
 export async function openPad(page) {
   await page.tap('tab', 'Log');
   await page.tap('button', /^ISLE-3/);

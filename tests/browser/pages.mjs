@@ -8,6 +8,7 @@
 
 import { ann, ben, joinBoth, lookAt } from './disagreement.mjs';
 import { formPages } from './form_pages.mjs';
+import { moneyPages } from './money_pages.mjs';
 import { planPages } from './plan_pages.mjs';
 import {
   addAircraft,
@@ -256,6 +257,7 @@ export const pages = [
     screens: 12,
   },
   ...planPages,
+  ...moneyPages,
   ...formPages,
 ];
 

@@ -5,6 +5,7 @@ import { after, before, test } from 'node:test';
 import { formPages } from './form_pages.mjs';
 import { pages } from './pages.mjs';
 import { compare, nameOf, orphans, take, wrongOf } from './pictures.mjs';
+import { moneyPages } from './money_pages.mjs';
 import { planPages } from './plan_pages.mjs';
 import { readPng, writeSmallPng } from './png.mjs';
 import { begin } from './stage.mjs';
@@ -15,7 +16,8 @@ before(async () => {
 });
 after(() => stage.end());
 
-const elsewhere = new Set([...formPages, ...planPages]); // in pictures_forms.test.mjs
+// In pictures_forms.test.mjs.
+const elsewhere = new Set([...formPages, ...planPages, ...moneyPages]);
 for (const row of pages.filter((each) => !elsewhere.has(each))) {
   test(`${row.name} looks as it did when it was last looked at`, async () => {
     assert.deepEqual(await wrongOf(stage.visit, row), []);

@@ -4,6 +4,7 @@ import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
 import { formPages } from './form_pages.mjs';
 import { wrongOf } from './pictures.mjs';
+import { moneyPages } from './money_pages.mjs';
 import { planPages } from './plan_pages.mjs';
 import { begin } from './stage.mjs';
 
@@ -13,7 +14,7 @@ before(async () => {
 });
 after(() => stage.end());
 
-for (const row of [...formPages, ...planPages]) {
+for (const row of [...formPages, ...planPages, ...moneyPages]) {
   test(`${row.name} looks as it did when it was last looked at`, async () => {
     assert.deepEqual(await wrongOf(stage.visit, row), []);
   });

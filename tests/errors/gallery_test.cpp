@@ -127,6 +127,13 @@ TEST_CASE("every file of the gallery is complained of by its own name, at its li
                                 Row{"plan_confidence_range", 2, "confidence_percent"},
                                 Row{"price_negative", 2, "lost_day"},
                                 Row{"costs_currencies", 2, "saved_day"},
+                                Row{"rate_malformed", 2, "rate"},
+                                Row{"rate_same_currency", 2, "rate_to"},
+                                Row{"list_row_wrong", 2, "list_rows"},
+                                Row{"list_empty", 2, "list_rows"},
+                                Row{"line_currencies", 2, "price"},
+                                Row{"line_out_of_order", 2, "price"},
+                                Row{"line_points_missing", 2, "price"},
                                 Row{"closed_backwards", 2, "closed_last"},
                                 Row{"word_newer", 2, "class"}};
     Codes tried;
@@ -256,5 +263,6 @@ TEST_CASE("every code of the catalogue stands in the gallery", "[errors][gallery
     covered.insert(of_totals.begin(), of_totals.end());
     covered.insert(of_forms.begin(), of_forms.end());
     covered.insert(of_plans.begin(), of_plans.end());
+    covered.insert(of_estimates.begin(), of_estimates.end());
     CHECK(covered == all_codes());
 }

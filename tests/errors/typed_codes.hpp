@@ -90,6 +90,21 @@ inline const Codes of_plans{"plan_empty",
                             "task_loop",
                             "task_waits_for_later_stage"};
 
+/// Lines that have no sum, and what to look at; tests/budget has each of them.
+inline const Codes of_estimates{"price_missing",
+                                "article_missing",
+                                "rate_missing",
+                                "rate_old",
+                                "price_lapsed",
+                                "tax_unknown",
+                                "relief_over",
+                                "sum_beyond",
+                                "option_unsettled",
+                                "option_twice",
+                                "option_serial",
+                                "option_needs",
+                                "option_excludes"};
+
 /// Made and tried in tests/facts/parse_test.cpp: too large to be kept as files.
 inline const Codes of_great_files{"file_too_large", "file_too_many"};
 

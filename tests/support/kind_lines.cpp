@@ -251,14 +251,49 @@ std::vector<std::string> care_lines() {
     };
 }
 
+[[nodiscard]] std::vector<std::string> money_lines() {
+    return {
+        line("cost_line",
+             first(),
+             R"(,"line_key":"kit","cost_group":"kit","cost_for":"either","tax":"unknown",)"
+             R"("duty_relief":"none","taken":"counted")"),
+        line("cost_line",
+             first(),
+             R"(,"line_key":"e2","line_name":"Exchange engine","cost_group":"engine",)"
+             R"("route_key":"r1","cost_for":"overhaul","low_quantity_thousandths":0,)"
+             R"("quantity_thousandths":1000,"high_quantity_thousandths":2500,)"
+             R"("low_price":"75000.00 EUR","price":"90000.00 EUR","high_price":"152000.00 EUR",)"
+             R"("price_on":"2026-04-01","price_until":"2026-09-30","at_shipment":true,)"
+             R"("deposit_permille":300,"deposit_back":true,"tax":"reverse_charge",)"
+             R"("tax_permille":200,"duty_permille":27,"duty_relief":"processing",)"
+             R"("relief_until":"2027-06-30","relief_terms":"Back","taken":"chosen",)"
+             R"("one_of":"Engine","needs":"kit","excludes":"e1","serials":"1-9",)"
+             R"("work_hours":43200,"added_days":3,"added_grams":0,"removed_grams":9,)"
+             R"("price_list":"Kits","article":"E","left_out":true,"said_by":"Ann")"),
+        line("price_list", first(), R"(,"price_list":"Kits","list_rows":"K-1\t90.00 EUR\tKit\n")"),
+        line("price_list",
+             first(),
+             R"(,"price_list":"Kits","list_rows":"K-2\t5 JPY\t\n","said_by":"Ann")"),
+        line("exchange_rate", first(), R"(,"rate_from":"USD","rate_to":"EUR","rate":"0.9183")"),
+        line("exchange_rate",
+             first(),
+             R"(,"rate_from":"JPY","rate_to":"EUR","rate":"1","said_by":"C")"),
+        line("cost_terms", first(), R"(,"tax_round":"half_up")"),
+        line("cost_terms",
+             first(),
+             R"(,"home_currency":"CHF","linked_permille":500,"kit_rise_permille":40,)"
+             R"("labour_rise_permille":30,"engine_rise_permille":0,"other_rise_permille":9,)"
+             R"("tax_round":"down","rate_days":14)"),
+    };
+}
+
 }  // namespace
 
 std::vector<std::string> kind_lines() {
     std::vector<std::string> out = limit_lines();
-    for (auto* const more : {&other_lines, &part_lines, &care_lines, &plan_lines}) {
+    for (auto* const more : {&other_lines, &part_lines, &care_lines, &plan_lines, &money_lines})
         for (std::string& line : more())
             out.push_back(std::move(line));
-    }
     return out;
 }
 

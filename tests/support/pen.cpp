@@ -49,6 +49,12 @@ facts::Directive directive(const std::string& number) {
     return out;
 }
 
+facts::CostLine cost_line(const std::string& key) {
+    facts::CostLine out;
+    out.line = key;
+    return out;
+}
+
 facts::Route route(const std::string& key) {
     facts::Route out;
     out.route = key;

@@ -34,6 +34,9 @@ namespace twoclocks::support {
 /// A route of which nothing is said.
 [[nodiscard]] facts::Route route(const std::string& key);
 
+/// A line of an estimate, and nothing else said of it.
+[[nodiscard]] facts::CostLine cost_line(const std::string& key);
+
 /// Writes facts on one device, a minute apart.
 class Pen {
   public:

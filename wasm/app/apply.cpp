@@ -2,6 +2,7 @@
 #include "wasm/app/form_kinds.hpp"
 #include "wasm/app/form_parts.hpp"
 #include "wasm/app/inside.hpp"
+#include "wasm/app/money.hpp"
 #include "wasm/app/plan.hpp"
 #include "wasm/app/sure.hpp"
 #include "wasm/app/undo.hpp"
@@ -59,11 +60,11 @@ struct Apply {
         try_out(in, trial);
     }
 
-    /// What the page of the plan asks for.
+    /// What the pages of the plan and of the money ask for.
     template <class Asked>
     auto operator()(const Asked& asked) const
-        -> decltype(open_plan(std::declval<Inside&>(), asked)) {
-        open_plan(in, asked);
+        -> decltype(open_page(std::declval<Inside&>(), asked)) {
+        open_page(in, asked);
     }
 
     void operator()(const intent::OpenChecks& intent) const {

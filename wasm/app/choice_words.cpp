@@ -5,6 +5,7 @@
 #include <array>
 
 #include "engine/facts/names.hpp"
+#include "engine/views/record_money.hpp"
 #include "engine/views/record_plan.hpp"
 
 namespace twoclocks::canvas {
@@ -71,6 +72,15 @@ template <class T>
     return out;
 }
 
+/// Of what is recorded of money.
+[[nodiscard]] std::vector<Word> money_words(Choices choices) {
+    if (choices == Choices::cost_group) return each(views::cost_group_word);
+    if (choices == Choices::cost_for) return each(views::cost_for_word);
+    if (choices == Choices::cost_taken) return each(views::cost_taken_word);
+    if (choices == Choices::duty_relief) return each(views::duty_relief_word);
+    return each(views::tax_round_word);
+}
+
 }  // namespace
 
 std::vector<Word> option_words(Choices choices) {
@@ -119,6 +129,12 @@ std::vector<Word> option_words(Choices choices) {
             return each(views::acceptance_word);
         case Choices::warranty_from:
             return each(views::warranty_from_word);
+        case Choices::cost_group:
+        case Choices::cost_for:
+        case Choices::cost_taken:
+        case Choices::duty_relief:
+        case Choices::tax_round:
+            return money_words(choices);
         case Choices::in_force:
             return list(in_force_words);
         case Choices::clock:

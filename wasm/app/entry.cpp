@@ -48,6 +48,10 @@ constexpr std::string_view search_mark = "find-";
         case FormKind::route:
         case FormKind::plan_costs:
         case FormKind::plan_kept:
+        case FormKind::cost_line:
+        case FormKind::exchange_rate:
+        case FormKind::price_list:
+        case FormKind::cost_terms:
         case FormKind::from_template:
             return in.assessed(aircraft_of_subject(in.ledger.visible(), subject)) != nullptr;
         case FormKind::change_limit:

@@ -81,13 +81,17 @@ constexpr std::array all_steps{
     Steps{FormKind::plan_costs, make_plan_costs, take_plan_costs},
     Steps{FormKind::plan_kept, make_plan_kept, take_plan_kept},
     Steps{FormKind::fleet_bound, make_fleet_bound, take_fleet_bound},
+    Steps{FormKind::cost_line, make_cost_line, take_cost_line},
+    Steps{FormKind::exchange_rate, make_exchange_rate, take_exchange_rate},
+    Steps{FormKind::price_list, make_price_list, take_price_list},
+    Steps{FormKind::cost_terms, make_cost_terms, take_cost_terms},
 };
 
 constexpr bool is_in_order() {
     for (std::size_t place = 0; place < all_steps.size(); ++place) {
         if (all_steps[place].kind != static_cast<FormKind>(place)) return false;
     }
-    return all_steps.back().kind == FormKind::fleet_bound;
+    return all_steps.back().kind == FormKind::cost_terms;
 }
 
 static_assert(is_in_order());
@@ -136,6 +140,7 @@ void reshape(Form& form, const FormContext& context) {
     if (form.kind == FormKind::from_template) reshape_from_template(form, context);
     if (form.kind == FormKind::plan_task) reshape_plan_task(form, context);
     if (form.kind == FormKind::route) reshape_route(form, context);
+    if (form.kind == FormKind::cost_line) reshape_cost_line(form, context);
 }
 
 std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Signer& signer) {

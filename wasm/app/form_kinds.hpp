@@ -1,5 +1,5 @@
 // One pair a form: `make_` lays its fields out, `take_` reads them into facts.
-// To add a form: a FormKind in intent.hpp, a pair here, a line in each switch of form.cpp.
+// To add a form: a FormKind in form_kind.hpp, a pair here, a line in each switch of form.cpp.
 #pragma once
 
 #include "wasm/app/form.hpp"
@@ -90,6 +90,17 @@ void make_plan_kept(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_plan_kept(Form& form, const FormContext& context, Signer& signer);
 void make_fleet_bound(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_fleet_bound(Form& form, const FormContext& context, Signer& signer);
+void make_cost_line(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_cost_line(Form& form, const FormContext& context, Signer& signer);
+void make_exchange_rate(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_exchange_rate(Form& form, const FormContext& context, Signer& signer);
+void make_price_list(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_price_list(Form& form, const FormContext& context, Signer& signer);
+void make_cost_terms(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_cost_terms(Form& form, const FormContext& context, Signer& signer);
+/// What follows from the line that was chosen in the form, and choosing it by its key.
+void reshape_cost_line(Form& form, const FormContext& context);
+void choose_cost_line(Form& form, const FormContext& context, const std::string& key);
 /// What follows from the route that was chosen in the form.
 void reshape_route(Form& form, const FormContext& context);
 /// Chooses a route by its key.

@@ -20,6 +20,7 @@
 #include <vector>
 
 #include "engine/views/make_views.hpp"
+#include "engine/views/money.hpp"
 #include "engine/views/plan.hpp"
 #include "engine/views/routes.hpp"
 #include "engine/views/stagger_view.hpp"
@@ -44,6 +45,7 @@ struct Place {
         plan,
         routes,
         stagger,
+        money,
         parts,
         part
     };
@@ -117,6 +119,7 @@ struct AppState::Inside {
     std::optional<views::PlanView> planned;
     std::optional<views::RoutesView> routes;
     std::optional<views::StaggerView> staggered;
+    std::optional<views::MoneyView> money;
     std::optional<std::vector<timeline::PartState>> worked_out;  // parts, when they were asked for
 
     // --- where the person is

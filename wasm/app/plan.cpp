@@ -19,14 +19,6 @@ namespace {
     return out;
 }
 
-[[nodiscard]] std::vector<const views::Living*> lives_of(const AppState::Inside& in,
-                                                         const std::vector<LifeAsked>& asked) {
-    std::vector<const views::Living*> out;
-    for (const LifeAsked& one : asked)
-        out.push_back(&in.lives.of(one));
-    return out;
-}
-
 }  // namespace
 
 LifeAsked as_planned(const views::Assessed& aircraft) {
@@ -45,6 +37,14 @@ std::vector<LifeAsked> fleet_asked(const AppState::Inside& in) {
     std::vector<LifeAsked> out;
     for (const auto& [id, aircraft] : in.fleet)
         out.push_back({id, -1, views::ways_a_route});
+    return out;
+}
+
+std::vector<const views::Living*> lives_of(const AppState::Inside& in,
+                                           const std::vector<LifeAsked>& asked) {
+    std::vector<const views::Living*> out;
+    for (const LifeAsked& one : asked)
+        out.push_back(&in.lives.of(one));
     return out;
 }
 
@@ -78,13 +78,13 @@ StaggerPage stagger_page(AppState::Inside& in) {
     return {*in.staggered};
 }
 
-void open_plan(AppState::Inside& in, const intent::OpenPlan& intent) {
+void open_page(AppState::Inside& in, const intent::OpenPlan& intent) {
     if (in.assessed(intent.aircraft) == nullptr) return;
     in.weighed = {};
     in.open({Place::Kind::plan, intent.aircraft});
 }
 
-void open_plan(AppState::Inside& in, const intent::WeighDays&) {
+void open_page(AppState::Inside& in, const intent::WeighDays&) {
     const base::Id aircraft = in.here().subject;
     if (in.weighed.fields.empty())
         in.weighed = make_weighed(in, aircraft);
@@ -109,22 +109,24 @@ void keep_weighed(AppState::Inside& in) {
     }
 }
 
-void open_plan(AppState::Inside& in, const intent::OpenTask& intent) {
+void open_page(AppState::Inside& in, const intent::OpenTask& intent) {
     in.open({Place::Kind::form, intent.aircraft});
     in.open_form(intent.kind, intent.aircraft);
     const FormContext context = in.context_of(intent.aircraft);
     for (Form* const form : {&in.form, &in.entry.fresh})
         if (intent.kind == FormKind::route)
             choose_route(*form, context, intent.task);
+        else if (intent.kind == FormKind::cost_line)
+            choose_cost_line(*form, context, intent.task);
         else
             choose_task(*form, context, intent.task);
 }
 
-void open_plan(AppState::Inside& in, const intent::OpenRoutes& intent) {
+void open_page(AppState::Inside& in, const intent::OpenRoutes& intent) {
     if (in.assessed(intent.aircraft) != nullptr) in.open({Place::Kind::routes, intent.aircraft});
 }
 
-void open_plan(AppState::Inside& in, const intent::OpenStagger&) {
+void open_page(AppState::Inside& in, const intent::OpenStagger&) {
     in.open({Place::Kind::stagger, {}});
 }
 

@@ -1,8 +1,10 @@
 // From where the person is to what the page shows.
 #include "wasm/app/inside.hpp"
+#include "wasm/app/money.hpp"
 #include "wasm/app/plan.hpp"
 #include "wasm/app/specimen.hpp"
 #include "wasm/app/sure.hpp"
+#include "wasm/app/working.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -10,6 +12,7 @@
 #include "engine/base/message_args.hpp"
 #include "engine/base/order.hpp"
 #include "engine/facts/journal.hpp"
+#include "engine/views/money_view.hpp"
 #include "engine/views/plan_view.hpp"
 #include "engine/views/return_view.hpp"
 #include "engine/views/status_view.hpp"
@@ -58,24 +61,6 @@ using Inside = AppState::Inside;
     return part == nullptr ? std::string{} : timeline::part_label(*part);
 }
 
-/// Nothing where all that the page is made from is there; else how far it is.
-[[nodiscard]] std::optional<Page> working_page(Inside& in) {
-    const std::vector<LifeAsked> asked = in.lives_asked();
-    if (in.lives.are_over(asked)) return std::nullopt;
-    if (!in.in_slices) {
-        while (!in.lives.go_on(asked, in.fleet, plan::campaign_count)) {
-        }
-        return std::nullopt;
-    }
-    const base::Arg name = base::text_arg(name_of(in, in.here().subject));
-    const Place::Kind kind = in.here().kind;
-    const auto [done, all] = in.lives.so_far(asked);
-    return WorkingPage{kind == Place::Kind::stagger  ? base::Message{Word::stagger_title, {}}
-                       : kind == Place::Kind::routes ? base::Message{Word::routes_title, {name}}
-                                                     : base::Message{Word::title_plan, {name}},
-                       {Word::plan_living, {base::whole_arg(done), base::whole_arg(all)}}};
-}
-
 /// Where the person is; for a form, where it was opened from.
 [[nodiscard]] const Place& ground_of(const Inside& in) {
     std::size_t last = in.places.size() - 1;
@@ -103,6 +88,7 @@ using Inside = AppState::Inside;
         case Place::Kind::plan:
         case Place::Kind::routes:
         case Place::Kind::stagger:
+        case Place::Kind::money:
         case Place::Kind::parts:
             return Beside{fleet_page(in), here.subject};
         case Place::Kind::part: {
@@ -144,9 +130,10 @@ using Inside = AppState::Inside;
     const bool about_one = here.kind == Place::Kind::aircraft || here.kind == Place::Kind::pad ||
                            here.kind == Place::Kind::checks || here.kind == Place::Kind::status ||
                            here.kind == Place::Kind::on_return || here.kind == Place::Kind::sure ||
-                           here.kind == Place::Kind::plan || here.kind == Place::Kind::routes;
+                           here.kind == Place::Kind::plan || here.kind == Place::Kind::routes ||
+                           here.kind == Place::Kind::money;
     if (about_one && aircraft == nullptr) return fleet_page(in);
-    if (auto working = working_page(in)) return *std::move(working);
+    if (const auto working = working_page(in)) return *working;
     switch (here.kind) {
         case Place::Kind::fleet:
             return fleet_page(in);
@@ -177,6 +164,8 @@ using Inside = AppState::Inside;
             return routes_page(in, *aircraft);
         case Place::Kind::stagger:
             return stagger_page(in);
+        case Place::Kind::money:
+            return money_page(in, *aircraft);
         case Place::Kind::parts:
             return parts_page(in.parts_asked, here.subject, in.context_of(here.subject));
         case Place::Kind::part:
@@ -201,6 +190,7 @@ using Inside = AppState::Inside;
         case Place::Kind::plan:
         case Place::Kind::routes:
         case Place::Kind::stagger:
+        case Place::Kind::money:
         case Place::Kind::parts:
         case Place::Kind::part:
             return Tab::fleet;
@@ -237,16 +227,6 @@ FormContext AppState::Inside::context_of(base::Id subject) {
             planned ? &*planned : nullptr};
 }
 
-std::vector<LifeAsked> AppState::Inside::lives_asked() const {
-    const Place& here = places.back();
-    if (here.kind == Place::Kind::stagger) return fleet_asked(*this);
-    const views::Assessed* aircraft = assessed(here.subject);
-    if (aircraft == nullptr) return {};
-    if (here.kind == Place::Kind::plan) return {as_planned(*aircraft)};
-    if (here.kind == Place::Kind::routes) return routes_asked(*aircraft);
-    return {};
-}
-
 void AppState::Inside::make_screen() {
     const std::uint64_t revision = screen.revision + 1;
     screen = {};
@@ -257,7 +237,7 @@ void AppState::Inside::make_screen() {
         kind == Place::Kind::status || kind == Place::Kind::form || kind == Place::Kind::parts ||
         kind == Place::Kind::part || kind == Place::Kind::on_return || kind == Place::Kind::sure ||
         kind == Place::Kind::plan || kind == Place::Kind::routes || kind == Place::Kind::stagger ||
-        !screen.beside;
+        kind == Place::Kind::money || !screen.beside;
     screen.page = chosen ? page_of(*this) : page_beside(*this, *screen.beside);
     screen.tab = caution_accepted ? tab_of(*this) : Tab::none;
     screen.can_go_back = places.size() > 1;
@@ -286,6 +266,8 @@ void AppState::Inside::make_screen() {
         screen.whys = views::whys_of(sure->view);
     if (const auto* plan = std::get_if<PlanPage>(&screen.page))
         screen.whys = views::whys_of(plan->view);
+    if (const auto* costs = std::get_if<MoneyPage>(&screen.page))
+        screen.whys = views::whys_of(costs->view);
     if (!std::holds_alternative<RecordSheet>(screen.page)) screen.sheet = sheet;
     screen.theme = theme;
     screen.single_keys = single_keys;

@@ -230,7 +230,8 @@ class PlanShown {
                                                  {"plan-task", ui_.say(Word::plan_change_task)},
                                                  {"plan-step", ui_.say(Word::button_plan_step)},
                                                  {"plan-keep", ui_.say(Word::plan_keep)},
-                                                 {"plan-routes", ui_.say(Word::plan_routes)}});
+                                                 {"plan-routes", ui_.say(Word::plan_routes)},
+                                                 {"plan-money", ui_.say(Word::button_money)}});
         constexpr std::array kinds{FormKind::plan_terms,
                                    FormKind::closed_days,
                                    FormKind::plan_task,
@@ -238,6 +239,8 @@ class PlanShown {
                                    FormKind::plan_kept};
         if (pressed == static_cast<std::int32_t>(kinds.size()))
             answer_ = intent::OpenRoutes{view_.id};
+        else if (pressed > static_cast<std::int32_t>(kinds.size()))
+            answer_ = intent::OpenMoney{view_.id};
         else if (pressed >= 0)
             answer_ = intent::OpenForm{kinds[static_cast<std::uint32_t>(pressed)], view_.id};
     }

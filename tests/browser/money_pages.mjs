@@ -1,0 +1,76 @@
+// Rows for pages.mjs: what an overhaul costs, and its forms.
+import { openMoney, openUsualLines } from './page_taps.mjs';
+
+/** A price for one line of the estimate. */
+async function price(page, line, amount) {
+  await page.tap('button', line);
+  await page.fill(/^Price of one expected/, amount);
+  await page.tap('button', 'Save');
+  await page.sees('heading', 'Line by line');
+}
+
+export const moneyPages = [
+  {
+    name: 'money',
+    from: 'demo',
+    async taps(page) {
+      await openUsualLines('ISLE-1')(page);
+      await price(page, /^Overhaul kit/, '154500');
+      await price(page, /^Labour, hours/, '88.50');
+      await price(page, /^Own engine, overhauled/, '49000');
+    },
+    sign: ['link', /^Net: /],
+    screens: 2,
+  },
+  {
+    name: 'money_routes',
+    from: 'demo',
+    async taps(page) {
+      await openMoney('ISLE-3')(page);
+      await page.tap('button', 'Start from the usual lines');
+    },
+    sign: ['heading', 'What each way comes to'],
+  },
+  {
+    name: 'money_nothing',
+    from: 'demo',
+    taps: openMoney('ISLE-1'),
+    sign: ['button', 'Start from the usual lines'],
+  },
+  {
+    name: 'form_cost_line',
+    from: 'demo',
+    async taps(page) {
+      await openUsualLines('ISLE-1')(page);
+      await page.tap('button', /^Labour, hours/);
+    },
+    sign: ['textbox', /^Price of one expected/],
+  },
+  {
+    name: 'form_exchange_rate',
+    from: 'demo',
+    async taps(page) {
+      await openMoney('ISLE-1')(page);
+      await page.tap('button', 'A rate between currencies');
+    },
+    sign: ['textbox', /^Rate/],
+  },
+  {
+    name: 'form_price_list',
+    from: 'demo',
+    async taps(page) {
+      await openMoney('ISLE-1')(page);
+      await page.tap('button', 'A price list');
+    },
+    sign: ['textbox', /^Price list/],
+  },
+  {
+    name: 'form_cost_terms',
+    from: 'demo',
+    async taps(page) {
+      await openMoney('ISLE-1')(page);
+      await page.tap('button', 'How sums are made');
+    },
+    sign: ['textbox', /^Home currency/],
+  },
+];

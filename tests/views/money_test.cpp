@@ -1,0 +1,135 @@
+// What an overhaul costs, in words: the sums at the top with their whys, rows, routes side by side.
+#include "tests/views/planned.hpp"
+
+#include "engine/views/money_view.hpp"
+
+using namespace twoclocks;
+using support::add_item;
+using support::hand_state;
+using support::hand_today;
+using support::said;
+using timeline::AircraftState;
+
+namespace {
+
+base::Money euro(std::int64_t whole) {
+    return {whole * 100, {}};
+}
+
+facts::CostLine line(const char* key, std::int64_t whole) {
+    facts::CostLine out = support::cost_line(key);
+    out.name = key;
+    out.tax = facts::TaxCase::recoverable;
+    out.tax_permille = 200;
+    out.price = euro(whole);
+    return out;
+}
+
+facts::Route route(const char* key, std::int64_t whole) {
+    facts::Route out = support::route(key);
+    out.name = key;
+    out.price = euro(whole);
+    out.tax = facts::TaxCase::none;
+    return out;
+}
+
+/// 100 h left of 500, one flown a day.
+AircraftState with_lines(const std::vector<facts::CostLine>& lines) {
+    AircraftState state = hand_state();
+    add_item(state, facts::ItemRole::overhaul, base::hours(100), {});
+    for (const facts::CostLine& one : lines)
+        state.money.lines.push_back({one, hand_today, {}});
+    return state;
+}
+
+views::MoneyView shown(const AircraftState& state) {
+    return views::make_money_view(views::assess(state, hand_today));
+}
+
+bool has(const base::Message& message, const char* part) {
+    return said(message).find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("gross, what comes back and net, each with every line in its why", "[views][money]") {
+    const views::MoneyView view = shown(with_lines({line("Kit", 1'000), line("Paint", 101)}));
+    CHECK(has(view.gross.text, "1,322"));  // 1,101 and 20 %: 1,321.20, up
+    CHECK(has(view.back.text, "220.20"));
+    CHECK(has(view.net.text, "1,101"));
+    REQUIRE(view.gross.why.lines.size() == 3);
+    CHECK(has(view.gross.why.lines[0].text, "1,200.00"));
+    CHECK(has(view.gross.why.lines[1].text, "121.20"));
+    CHECK(has(view.gross.why.lines[2].text, "1,321.20"));
+    CHECK(has(view.net.why.lines.back().text, "1,101.00"));
+    CHECK(views::whys_of(view).size() == 3);
+    CHECK(view.range.word == base::Word::blank);  // nothing strays
+    CHECK(view.movers.empty());
+    CHECK(view.rows.size() == 2);
+    REQUIRE(view.rows[0].lines.size() == 3);  // price, tax, who said so
+    CHECK(has(view.rows[0].lines[1], "200"));
+}
+
+TEST_CASE("a line without a price is named and not in the sum", "[views][money][bad]") {
+    facts::CostLine open = line("Findings", 0);
+    open.price.reset();
+    const views::MoneyView view = shown(with_lines({line("Kit", 1'000), open}));
+    CHECK(said(view.not_whole).starts_with("1 line"));
+    REQUIRE(view.rows.size() == 2);
+    CHECK(said(view.rows[1].sum) == "not in the sum");
+    REQUIRE(view.rows[1].notes.size() == 1);
+    CHECK(view.rows[1].notes.front().code == base::Trouble::price_missing);
+}
+
+TEST_CASE("every open route comes to its own net, for each hour of the limit", "[views][money]") {
+    AircraftState state = with_lines({line("Paint", 1'000)});
+    state.campaign.routes.push_back({route("near", 5'000), hand_today, {}});
+    state.campaign.routes.push_back({route("far", 4'000), hand_today, {}});
+    facts::Route refused = route("no", 1);
+    refused.accepted = facts::Acceptance::refused;
+    state.campaign.routes.push_back({refused, hand_today, {}});
+    const views::MoneyView view = shown(state);
+    REQUIRE(view.paths.size() == 2);
+    CHECK(has(view.paths[0].net, "6,000"));
+    CHECK(has(view.paths[0].hour, "12.00"));  // over 500 h
+    CHECK(has(view.paths[1].net, "5,000"));
+    // No route is chosen: the estimate itself has neither.
+    CHECK(view.rows.size() == 1);
+    state.campaign.chosen_route = 1;
+    const views::MoneyView by_far = shown(state);
+    CHECK(has(by_far.net.text, "5,000"));
+    REQUIRE(by_far.rows.size() == 2);
+    CHECK_FALSE(by_far.rows[0].is_recorded);
+    CHECK(by_far.rows[0].key == "far");  // its price is changed there
+    CHECK(has(by_far.route, "far"));
+}
+
+TEST_CASE("amounts in another currency are told as they are paid, with their rate",
+          "[views][money]") {
+    facts::CostLine crate = line("Crate", 0);
+    crate.tax = facts::TaxCase::none;
+    crate.price = base::Money{100'000, base::parse_currency("USD").value()};
+    AircraftState state = with_lines({line("Kit", 1'000), crate});
+    state.money.terms.home = "EUR";
+    state.money.rates.push_back({{"USD", "EUR", "0.9174", "Bank"}, hand_today, {}});
+    const views::MoneyView view = shown(state);
+    REQUIRE(view.currencies.size() == 2);
+    CHECK(has(view.currencies[1], "1,000.00"));
+    REQUIRE(view.rates.size() == 1);
+    CHECK(has(view.rates[0], "0.9174"));
+    CHECK(has(view.rates[0], "Bank"));
+    CHECK(has(view.rows[1].sum, "918"));  // 917.40, up
+}
+
+TEST_CASE("what strays most is ranked first, of a thousand of the greatest", "[views][money]") {
+    facts::CostLine kit = line("Kit", 1'000);
+    kit.high_price = euro(1'100);
+    facts::CostLine findings = line("Findings", 100);
+    findings.high_price = euro(500);
+    const views::MoneyView view = shown(with_lines({kit, findings}));
+    REQUIRE(view.movers.size() == 2);
+    CHECK(said(view.movers[0].name) == "Findings");
+    CHECK(view.movers[0].permille == 1'000);
+    CHECK(view.movers[1].permille == 250);
+    CHECK(said(view.range).starts_with("In 8 of 10 ways between"));
+}

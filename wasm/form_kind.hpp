@@ -1,0 +1,57 @@
+// Every form there is. To add one: a kind here, a pair in app/form_kinds.hpp, a line in each table
+// of app/form.cpp and app/drafts.cpp.
+#pragma once
+
+#include <cstdint>
+
+namespace twoclocks::canvas {
+
+enum class FormKind : std::uint8_t {
+    new_aircraft,
+    meter_change,
+    work_done,
+    new_item,
+    change_limit,
+    permit,
+    rename_item,
+    usage_plan,
+    parked,
+    from_template,
+    correct,
+    withdraw,
+    author,
+    specimen,
+    new_part,
+    part_fit,
+    part_remove,
+    part_move,
+    part_scrap,
+    part_work,
+    part_rebuild,
+    event,
+    sign_event,
+    wear_limit,
+    measure_wear,
+    storage,
+    return_to_service,
+    meter_adjusted,
+    flown_as,
+    hours_factor,
+    directive,
+    decide,
+    means,
+    plan_task,
+    plan_step,
+    plan_terms,
+    closed_days,
+    route,
+    plan_costs,
+    plan_kept,
+    fleet_bound,
+    cost_line,
+    exchange_rate,
+    price_list,
+    cost_terms
+};
+
+}  // namespace twoclocks::canvas
