@@ -256,6 +256,8 @@ std::vector<Sample> every_screen() {
             {"unplanned", unplanned()},
             {"routes", routes()},
             {"stagger", stagger()},
+            {"money", money()},
+            {"no_money", no_money()},
             {"stored_aircraft", stored_aircraft()},
             {"on_return", on_return()},
             {"nothing_on_return", nothing_on_return()},

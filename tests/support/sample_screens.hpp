@@ -66,6 +66,8 @@ struct Sample {
 [[nodiscard]] Screen unplanned();
 [[nodiscard]] Screen routes();
 [[nodiscard]] Screen stagger();
+[[nodiscard]] Screen money();
+[[nodiscard]] Screen no_money();
 
 /// One of each, with its name.
 [[nodiscard]] std::vector<Sample> every_screen();
