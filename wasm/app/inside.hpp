@@ -119,7 +119,7 @@ struct AppState::Inside {
     std::optional<views::PlanView> planned;
     std::optional<views::RoutesView> routes;
     std::optional<views::StaggerView> staggered;
-    std::optional<views::MoneyView> money;
+    std::optional<views::MoneyView> costed;
     std::optional<std::vector<timeline::PartState>> worked_out;  // parts, when they were asked for
 
     // --- where the person is

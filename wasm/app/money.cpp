@@ -34,10 +34,10 @@ std::vector<LifeAsked> money_asked(const views::Assessed& aircraft) {
 }
 
 MoneyPage money_page(AppState::Inside& in, const views::Assessed& aircraft) {
-    if (!in.money || in.money->id != aircraft.state.id)
-        in.money = views::make_money_view(
+    if (!in.costed || in.costed->id != aircraft.state.id)
+        in.costed = views::make_money_view(
             aircraft, in.lives.of(as_planned(aircraft)), lives_of(in, routes_asked(aircraft)));
-    return {*in.money};
+    return {*in.costed};
 }
 
 void open_page(AppState::Inside& in, const intent::OpenMoney& intent) {

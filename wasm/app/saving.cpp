@@ -131,7 +131,7 @@ void AppState::Inside::reassess(base::Id aircraft) {
     lives.clear();
     routes.reset();
     staggered.reset();
-    money.reset();
+    costed.reset();
     auto recorded = views::assess_recorded(ledger.visible(), aircraft, today);
     if (recorded)
         fleet.insert_or_assign(aircraft, std::move(*recorded));
