@@ -1,4 +1,5 @@
 // What an overhaul costs, in words: the sums at the top with their whys, rows, routes side by side.
+#include "catch_amalgamated.hpp"
 #include "tests/views/planned.hpp"
 
 #include "engine/views/money_view.hpp"
