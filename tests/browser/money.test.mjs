@@ -35,7 +35,7 @@ test('another engine in another currency waits for its rate', async () => {
   await page.tap('button', /^Own engine, overhauled/);
   await page.tap('radio', 'can be had, not chosen');
   await page.tap('button', 'Save');
-  await page.reads('paragraph', /^Of “Engine” none is chosen/);
+  await page.reads('alert', /Of “Engine” none is chosen/);
   await page.tap('button', /^Exchange engine/);
   await page.fill(/^Price of one expected/, '81500 USD');
   await page.tap('radio', 'chosen');

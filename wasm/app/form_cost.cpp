@@ -90,6 +90,7 @@ void lay_out(Form& form, const FormContext& context) {
     form.fields.resize(1);
     add_record_fields(form, said, home_in(context));
     std::erase_if(form.fields, [](const FieldView& field) { return field.id == "line_key"; });
+    find_field(form, "price")->label = {Word::field_one_price, {}};
     const auto name_of_line = [](const CostLineState& one) { return views::cost_name(one.said); };
     choose_key(form, "needs", Word::option_no_other, lines_in(context), key_of_line, name_of_line);
     choose_key(
