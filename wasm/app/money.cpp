@@ -5,6 +5,7 @@
 #include "engine/base/message_args.hpp"
 #include "engine/budget/usual_lines.hpp"
 #include "engine/views/money_view.hpp"
+#include "engine/views/record_money.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -50,7 +51,9 @@ void open_page(AppState::Inside& in, const intent::UsualLines& intent) {
     std::vector<facts::CostLine> lines;
     for (budget::UsualLine& usual : budget::usual_lines()) {
         const auto said = [&](base::Word word) { return base::say(word, in.region); };
-        if (usual.name != base::Word::blank) usual.line.name = said(usual.name);
+        usual.line.name =
+            said(usual.name == base::Word::blank ? views::cost_group_word(usual.line.group)
+                                                 : usual.name);
         if (usual.line.group == facts::CostGroup::engine)
             usual.line.one_of = said(base::Word::cost_engine);
         lines.push_back(std::move(usual.line));
