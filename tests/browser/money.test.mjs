@@ -10,6 +10,7 @@ test('from the usual lines to gross, what comes back and net', async () => {
   const page = await open('chromium', { size: 'phone', fleet: 'demo', now });
   await openUsualLines('ISLE-1')(page);
   await page.reads('paragraph', '8 lines are not in the sum.');
+  await page.sees('link', 'Net: not known Why?');
   await page.tap('button', /^Labour, hours/);
   await page.fill(/^Price of one expected/, '90');
   await page.tap('radio', 'paid and recovered');

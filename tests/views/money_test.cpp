@@ -82,6 +82,14 @@ TEST_CASE("a line without a price is named and not in the sum", "[views][money][
     CHECK(view.rows[1].notes.front().code == base::Trouble::price_missing);
 }
 
+TEST_CASE("a sum of no line is not nothing but not known", "[views][money][bad]") {
+    facts::CostLine open = line("Findings", 0);
+    open.price.reset();
+    const views::MoneyView view = shown(with_lines({open}));
+    CHECK(said(view.gross.text) == "To pay: not known");
+    CHECK(said(view.net.text) == "Net: not known");
+}
+
 TEST_CASE("every open route comes to its own net, for each hour of the limit", "[views][money]") {
     AircraftState state = with_lines({line("Paint", 1'000)});
     state.campaign.routes.push_back({route("near", 5'000), hand_today, {}});
