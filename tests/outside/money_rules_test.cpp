@@ -1,7 +1,9 @@
 // Amounts, rates and estimates against sources that are not ours.
 #include "tests/budget/lines.hpp"
 
+#ifndef __EMSCRIPTEN__
 #include <boost/multiprecision/cpp_int.hpp>
+#endif
 #include <cmath>
 #include <random>
 
@@ -12,6 +14,7 @@ using namespace twoclocks::budget;
 using namespace twoclocks::budget::support;
 using base::MoneyRound;
 
+#ifndef __EMSCRIPTEN__
 namespace {
 
 using Wide = boost::multiprecision::cpp_int;
@@ -55,6 +58,8 @@ TEST_CASE("scaling agrees with integers of any size", "[outside][money]") {
     }
     CHECK(beyond > 100);  // both sides of the bound were met
 }
+
+#endif
 
 TEST_CASE("fixed rates of Regulation (EC) 1103/97", "[outside][money]") {
     // Source: Regulation (EC) No 1103/97, articles 4 and 5: from a national unit to the euro by
