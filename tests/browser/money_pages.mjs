@@ -9,6 +9,12 @@ async function price(page, line, amount) {
   await page.sees('heading', 'Line by line');
 }
 
+/** The page anew, without the notice of the last save. */
+async function again(page) {
+  await page.back();
+  await page.tap('button', 'Money');
+}
+
 export const moneyPages = [
   {
     name: 'money',
@@ -18,6 +24,7 @@ export const moneyPages = [
       await price(page, /^Overhaul kit/, '154500');
       await price(page, /^Labour, hours/, '88.50');
       await price(page, /^Own engine, overhauled/, '49000');
+      await again(page);
     },
     sign: ['link', /^Net: /],
     screens: 2,
@@ -28,6 +35,8 @@ export const moneyPages = [
     async taps(page) {
       await openMoney('ISLE-3')(page);
       await page.tap('button', 'Start from the usual lines');
+      await page.sees('heading', 'Line by line');
+      await again(page);
     },
     sign: ['heading', 'What each way comes to'],
   },
