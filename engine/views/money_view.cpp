@@ -40,8 +40,14 @@ using budget::Points;
     const Lived& lived = *living.lived;
     out.ordered = done_on(lived, plan::Role::order, lived.outcome.order_by);
     out.booked = done_on(lived, plan::Role::book, lived.outcome.book_by);
+    // The days of the kit are told as if it were ordered today: it comes so much later as the order
+    // is placed later.
+    const plan::Task* order = lived.with(plan::Role::order);
+    const bool is_to_order = order != nullptr && !order->progress.finished && out.ordered;
+    const std::int32_t wait =
+        is_to_order ? out.ordered->day_number - lived.aircraft.today.day_number : 0;
     if (lived.with(plan::Role::kit_here) != nullptr)
-        out.shipped = lived.day(lived.outcome.kit_here.middle);
+        out.shipped = lived.day(lived.outcome.kit_here.middle + wait);
     out.stopped = lived.day(lived.outcome.stop_on);
     out.back = lived.day(lived.outcome.back_on);
     return out;
@@ -115,8 +121,10 @@ void add_top(const Estimate& estimate, MoneyView& view) {
                                  estimate.lines.end(),
                                  [](const CostedLine& line) { return line.counts && line.known; });
     if (!any)
-        for (views::Figure* const figure : {&view.gross, &view.back, &view.net})
+        for (views::Figure* const figure : {&view.gross, &view.back, &view.net}) {
             figure->text.args = {base::word_arg(Word::not_known)};
+            figure->why = {figure->why.title, figure->text, {}};
+        }
     if (estimate.net.low == estimate.net.high) return;
     const auto cost = [&](std::int64_t minor_units) { return base::cost_arg(money(minor_units)); };
     view.range = {Word::money_shares,

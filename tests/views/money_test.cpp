@@ -90,6 +90,20 @@ TEST_CASE("a sum of no line is not nothing but not known", "[views][money][bad]"
     CHECK(said(view.net.text) == "Net: not known");
 }
 
+TEST_CASE("a kit rises until it ships, which is after its order and not as if ordered today",
+          "[views][money]") {
+    AircraftState state = support::ends_in(1'500);
+    facts::CostLine kit = line("Kit", 1'000);
+    kit.group = facts::CostGroup::kit;
+    kit.tax = facts::TaxCase::none;
+    state.money.lines.push_back({kit, hand_today, {}});
+    state.money.terms.kit_rise_permille = 100;
+    // Ordered some 200 days before the limit it ships about four years from today: 1.1 to the power
+    // of four is 1.46. Ordered today it would be 1.05.
+    const views::MoneyView view = shown(state);
+    CHECK(has(view.net.text, "1,4"));
+}
+
 TEST_CASE("every open route comes to its own net, for each hour of the limit", "[views][money]") {
     AircraftState state = with_lines({line("Paint", 1'000)});
     state.campaign.routes.push_back({route("near", 5'000), hand_today, {}});
