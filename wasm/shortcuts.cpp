@@ -1,5 +1,7 @@
 #include "wasm/shortcuts.hpp"
 
+#include "engine/base/digit.hpp"
+
 namespace twoclocks::canvas {
 namespace {
 
@@ -56,7 +58,7 @@ std::optional<Intent> shortcut(char sign, const Screen& screen) {
 }
 
 bool is_pad_key(char sign) {
-    return (sign >= '0' && sign <= '9') || sign == '.' || sign == '<';
+    return base::is_digit(sign) || sign == '.' || sign == '<';
 }
 
 }  // namespace twoclocks::canvas

@@ -4,6 +4,7 @@
 #include <date/date.h>
 #include <limits>
 
+#include "engine/base/digit.hpp"
 #include "engine/base/message_args.hpp"
 
 namespace twoclocks::base {
@@ -29,8 +30,7 @@ constexpr Date latest_day = own_day(date::year{latest_year} / 12 / 31);
 }
 
 [[nodiscard]] bool is_digits(std::string_view text) {
-    return std::all_of(
-        text.begin(), text.end(), [](char sign) { return sign >= '0' && sign <= '9'; });
+    return std::all_of(text.begin(), text.end(), is_digit);
 }
 
 /// Of digits only, and few of them.

@@ -1,18 +1,13 @@
 #include "engine/base/rate_figure.hpp"
 
+#include "engine/base/digit.hpp"
 #include "engine/base/message_args.hpp"
 
 namespace twoclocks::base {
 namespace {
 
-constexpr std::int32_t most_digits = 9;
-constexpr std::int32_t most_decimals = 12;
-constexpr std::int64_t ten = 10;
-
-[[nodiscard]] bool is_digit(char sign) {
-    return sign >= '0' && sign <= '9';
-}
-
+constexpr std::int32_t most_rate_digits = 9;
+constexpr std::int32_t most_rate_decimals = 12;
 }  // namespace
 
 Result<RateFigure> parse_rate(std::string_view text) {
@@ -30,8 +25,8 @@ Result<RateFigure> parse_rate(std::string_view text) {
         if (!is_digit(sign)) return wrong;
         if (behind) ++out.decimals;
         if (out.digits > 0 || sign != '0') ++counted;
-        if (counted > most_digits || out.decimals > most_decimals) return wrong;
-        out.digits = out.digits * ten + (sign - '0');
+        if (counted > most_rate_digits || out.decimals > most_rate_decimals) return wrong;
+        out.digits = out.digits * 10 + (sign - '0');
     }
     if (out.digits == 0) return wrong;
     return out;

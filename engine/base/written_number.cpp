@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "engine/base/digit.hpp"
+
 namespace twoclocks::base {
 namespace {
 
@@ -19,10 +21,6 @@ constexpr std::array<std::string_view, 8> margins{
 
 // A hyphen, and the minus sign that `say` prints.
 constexpr std::array<std::string_view, 2> minuses{"-", "\xE2\x88\x92"};
-
-[[nodiscard]] bool is_digit(char sign) {
-    return sign >= '0' && sign <= '9';
-}
 
 /// Takes the first of `signs` that `text` begins with off its front.
 template <std::size_t size>

@@ -16,6 +16,7 @@
 #include "engine/base/date.hpp"
 #include "engine/base/flight_time.hpp"
 #include "engine/base/money.hpp"
+#include "engine/base/permille.hpp"
 
 namespace twoclocks::facts {
 
@@ -88,8 +89,7 @@ enum class Acceptance : std::uint8_t { unknown, accepted, refused };
 /// From when a warranty runs.
 enum class WarrantyFrom : std::uint8_t { unknown, release, shipment, first_flight };
 
-/// A whole, in thousandths.
-inline constexpr std::int32_t whole_permille = 1'000;
+using base::whole_permille;
 /// Most aircraft that a shop takes, or that may be out, at once.
 inline constexpr std::int32_t most_at_once = 1'000;
 

@@ -86,19 +86,19 @@ constexpr std::array assumed_ratios{0.0, 0.4, 0.7, 0.9, 1.0, 1.1, 1.3, 1.7, 1.9}
 }
 
 /// What each month is expected to take, January first.
-using Months = std::array<double, months_a_year>;
+using YearMonths = std::array<double, months_a_year>;
 
-[[nodiscard]] Months months_of(const FlyingPattern& pattern) {
-    Months out{};
+[[nodiscard]] YearMonths months_of(const FlyingPattern& pattern) {
+    YearMonths out{};
     for (std::size_t month = 0; month < out.size(); ++month)
         out[month] = pattern.year_seconds * pattern.share[month];
     return out;
 }
 
 /// A month as planned, of a year in which the shares are known.
-[[nodiscard]] Months months_of(const timeline::StatedPlan& plan, const FlyingPattern& pattern) {
+[[nodiscard]] YearMonths months_of(const timeline::StatedPlan& plan, const FlyingPattern& pattern) {
     const double year = static_cast<double>(plan.month.seconds) * months_a_year;
-    Months out{};
+    YearMonths out{};
     for (std::size_t month = 0; month < out.size(); ++month) {
         out[month] = year * pattern.share[month];
         if (!plan.by_month) continue;
@@ -135,9 +135,9 @@ FlyingModel planned_model(FlyingModel measured, const std::optional<timeline::St
     FlyingPattern& pattern = measured.pattern;
     const bool unknown = pattern.basis == PatternBasis::none;
     if (unknown) pattern.share.fill(1.0 / months_a_year);
-    Months months = months_of(*plan, pattern);
+    YearMonths months = months_of(*plan, pattern);
     if (plan->disputed && !unknown) {
-        const Months flown = months_of(pattern);
+        const YearMonths flown = months_of(pattern);
         for (std::size_t month = 0; month < months.size(); ++month)
             months[month] = std::max(months[month], flown[month]);
     }

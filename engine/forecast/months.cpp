@@ -10,7 +10,7 @@ using base::Date;
 using timeline::Spell;
 using timeline::UsagePoint;
 
-constexpr std::int32_t months_a_year = 12;
+constexpr std::int32_t year_months = 12;
 
 /// Days after one reading up to the next.
 [[nodiscard]] std::vector<Date> days_between_readings(const UsagePoint& from,
@@ -27,7 +27,7 @@ constexpr std::int32_t months_a_year = 12;
 }
 
 /// The months while they are filled, day by day.
-class Months {
+class MonthsFilled {
   public:
     void add(Date on, std::int64_t seconds, bool out_of_service) {
         const std::int32_t month = month_of(on);
@@ -53,7 +53,7 @@ class Months {
 void spread(const UsagePoint& from,
             const UsagePoint& to,
             const std::vector<Spell>& spells,
-            Months& months) {
+            MonthsFilled& months) {
     const std::vector<Date> days = days_between_readings(from, to);
     std::int64_t in_service = 0;
     for (const Date on : days)
@@ -88,16 +88,16 @@ bool is_out(const std::vector<Spell>& spells, Date on) {
 std::int32_t month_of(Date on) {
     constexpr std::int32_t first_year = 1970;
     const base::CivilDay civil = base::civil(on);
-    return (civil.year - first_year) * months_a_year + civil.month - 1;
+    return (civil.year - first_year) * year_months + civil.month - 1;
 }
 
 std::int32_t season_of(std::int32_t month) {
-    return ((month % months_a_year) + months_a_year) % months_a_year;
+    return ((month % year_months) + year_months) % year_months;
 }
 
 std::vector<MonthFlown> monthly_hours(const timeline::UsageSeries& usage,
                                       const std::vector<Spell>& spells) {
-    Months months;
+    MonthsFilled months;
     for (std::size_t place = 1; place < usage.size(); ++place) {
         // Several readings of one day: what was flown between them was flown on that day.
         if (usage[place].on > usage[place - 1].on)

@@ -13,8 +13,6 @@ using limits::ClockDue;
 using limits::ItemDue;
 using timeline::AircraftState;
 
-constexpr Date latest_day{84'005};  // 2199-12-31
-
 [[nodiscard]] std::optional<Date> sooner(const std::optional<Date>& left,
                                          const std::optional<Date>& right) {
     if (!left) return right;

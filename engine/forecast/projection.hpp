@@ -16,6 +16,9 @@
 
 namespace twoclocks::forecast {
 
+/// The last day that anything is carried forward to.
+inline constexpr base::Date latest_day{84'005};  // 2199-12-31
+
 /// Days on which a limit is met; none is "not at this rate", later than 2199 or never.
 struct Projection {
     bool known{false};

@@ -2,14 +2,14 @@
 
 #include <algorithm>
 
+#include "engine/forecast/projection.hpp"
+
 namespace twoclocks::forecast {
 namespace {
 
 using base::Date;
 using base::FlightTime;
 using timeline::WearPoint;
-
-constexpr Date latest_day{84'005};  // 2199-12-31
 
 /// What is left of the limit over how fast it goes, in the unit of `between`, cut.
 [[nodiscard]] std::int64_t until_limit(std::int64_t left, std::int64_t worn, std::int64_t between) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/base/permille.hpp"
 #include "engine/facts/interval.hpp"
 
 namespace twoclocks::limits {
@@ -14,7 +15,7 @@ using facts::LimitSet;
 using timeline::ItemState;
 using timeline::Renewed;
 
-constexpr std::int64_t whole_permille = 1000;
+using base::whole_permille;
 
 /// A point on the axis of one clock: seconds of total time, or a day number.
 using Point = std::int64_t;

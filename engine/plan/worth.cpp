@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/base/permille.hpp"
 #include "engine/plan/by_route.hpp"
 #include "engine/plan/moment.hpp"
 
@@ -11,7 +12,6 @@ namespace {
 using base::Money;
 
 constexpr std::int32_t days_a_year = 365;
-constexpr std::int32_t permille = 1'000;
 
 [[nodiscard]] std::optional<Money> shared(const Money& sum, std::int64_t parts) {
     return parts > 0 ? std::optional{base::divided(sum, parts, base::MoneyRound::up)}
@@ -73,7 +73,7 @@ InductionCosts costs_of(const Worth& worth) {
     return {units(worth.standing()),
             units(worth.hour),
             units(worth.month),
-            units(worth.sum) * worth.interest / permille / days_a_year};
+            units(worth.sum) * worth.interest / base::whole_permille / days_a_year};
 }
 
 LifeLeft left_of(const limits::ItemDue& item, const RunOut& run_out, const Terms& terms) {

@@ -4,6 +4,8 @@
 #include <optional>
 #include <vector>
 
+#include "engine/base/digit.hpp"
+
 namespace twoclocks::timeline {
 namespace {
 
@@ -14,10 +16,6 @@ struct Plate {
     std::string_view letters;
     std::int64_t number{0};
 };
-
-[[nodiscard]] bool is_digit(char sign) {
-    return sign >= '0' && sign <= '9';
-}
 
 [[nodiscard]] std::string_view trimmed(std::string_view text) {
     while (!text.empty() && text.front() == ' ')
@@ -30,7 +28,7 @@ struct Plate {
 /// Nothing when the text does not end in a number that fits.
 [[nodiscard]] std::optional<Plate> plate_of(std::string_view text) {
     std::size_t start = text.size();
-    while (start > 0 && is_digit(text[start - 1]))
+    while (start > 0 && base::is_digit(text[start - 1]))
         --start;
     const std::string_view digits = text.substr(start);
     if (digits.empty() || digits.size() > most_digits) return std::nullopt;

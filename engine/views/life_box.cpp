@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/permille.hpp"
 #include "engine/views/sentence.hpp"
 
 namespace twoclocks::views {
@@ -14,7 +15,7 @@ using facts::Clock;
 using limits::ClockDue;
 using limits::ItemDue;
 
-constexpr std::int32_t whole_permille = 1000;
+using base::whole_permille;
 constexpr std::int32_t most_points = 240;
 constexpr std::int32_t fan_pieces = 24;
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/permille.hpp"
 #include "engine/base/region.hpp"
 #include "engine/forecast/months.hpp"
 #include "engine/forecast/projection.hpp"
@@ -17,7 +18,6 @@ using base::Word;
 constexpr std::int32_t months_back = 24;
 constexpr std::int32_t months_ahead = 12;
 constexpr std::int32_t months_a_year = 12;
-constexpr std::int64_t permille = 1000;
 
 struct Month {
     std::int32_t month{0};
@@ -86,9 +86,10 @@ std::optional<ChartView> months_chart(const Assessed& aircraft) {
     out.greatest = {Word::chart_greatest, {base::hours_used_arg(greatest->hours)}};
     out.edge = Edge::hours;
     for (const Month& one : months) {
-        out.bars.push_back({label_of(one.month),
-                            static_cast<std::int32_t>(one.hours.seconds * permille / most),
-                            one.planned});
+        out.bars.push_back(
+            {label_of(one.month),
+             static_cast<std::int32_t>(one.hours.seconds * base::whole_permille / most),
+             one.planned});
     }
     const auto expected =
         std::count_if(months.begin(), months.end(), [](const Month& one) { return one.planned; });

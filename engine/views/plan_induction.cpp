@@ -1,5 +1,6 @@
 #include "engine/views/plan_induction.hpp"
 
+#include "engine/base/permille.hpp"
 #include "engine/views/why_parts.hpp"
 
 namespace twoclocks::views {
@@ -11,7 +12,6 @@ using plan::InductionDay;
 using plan::Worth;
 
 constexpr std::int32_t four_weeks = 28;
-constexpr std::int32_t permille = 1'000;
 
 void explain(const Lived& lived, const Worth& worth, Why& why) {
     add(why,
@@ -49,7 +49,7 @@ void explain(const Lived& lived, const Worth& worth, Why& why) {
 [[nodiscard]] ChartView chart_of(const Lived& lived,
                                  const Worth& worth,
                                  const plan::Induction& found) {
-    constexpr std::size_t bars = 24;
+    constexpr std::size_t bars_shown = 24;
     const auto& spread = found.spread;
     const auto dearest =
         std::max_element(spread.begin(), spread.end(), [](const auto& one, const auto& other) {
@@ -61,21 +61,22 @@ void explain(const Lived& lived, const Worth& worth, Why& why) {
     };
     ChartView chart{
         {Word::plan_induct_chart, {}}, {Word::record_of, {cost(*dearest)}}, Edge::calendar, {}, {}};
-    for (std::size_t bar = 0; bar < bars; ++bar) {
-        const InductionDay& day = spread[bar * (spread.size() - 1) / (bars - 1)];
-        const std::size_t next = (bar + 1) * (spread.size() - 1) / (bars - 1);
-        const bool is_last = bar + 1 == bars;
+    for (std::size_t bar = 0; bar < bars_shown; ++bar) {
+        const InductionDay& day = spread[bar * (spread.size() - 1) / (bars_shown - 1)];
+        const std::size_t next = (bar + 1) * (spread.size() - 1) / (bars_shown - 1);
+        const bool is_last = bar + 1 == bars_shown;
         const bool is_best =
             day.day <= found.best.day && (is_last || found.best.day < spread[next].day);
-        const bool has_label = bar % (bars / 3) == 3;
+        const bool has_label = bar % (bars_shown / 3) == 3;
         const std::int64_t cost_shown = std::max<std::int64_t>(day.cost(), 0);
-        const auto height =
-            most >= permille ? cost_shown / (most / permille) : cost_shown * permille / most;
-        chart.bars.push_back({has_label
-                                  ? Message{Word::record_of, {base::month_arg(lived.day(day.day))}}
-                                  : Message{Word::blank, {}},
-                              static_cast<std::int32_t>(height),
-                              !is_best});
+        const auto height = most >= base::whole_permille
+                                ? cost_shown / (most / base::whole_permille)
+                                : cost_shown * base::whole_permille / most;
+        chart.bars.push_back(
+            {has_label ? Message{Word::record_of, {base::month_arg(lived.day(day.day))}}
+                       : Message{Word::blank, {}},
+             static_cast<std::int32_t>(height),
+             !is_best});
     }
     chart.spoken = {Word::plan_induct_chart_spoken,
                     {cost(found.best),

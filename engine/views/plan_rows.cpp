@@ -1,6 +1,7 @@
 #include "engine/views/plan_rows.hpp"
 
 #include "engine/base/order.hpp"
+#include "engine/base/permille.hpp"
 
 namespace twoclocks::views {
 namespace {
@@ -12,7 +13,6 @@ using plan::Outcome;
 using plan::Stage;
 using plan::Task;
 
-constexpr std::int32_t permille = 1'000;
 constexpr std::int32_t per_hundred = 10;
 constexpr std::int32_t often = 250;  // of a thousand: shown as deciding
 constexpr std::int32_t hardly = 50;
@@ -32,7 +32,7 @@ constexpr std::int32_t next_days = 60;  // what begins within is to be done next
 }
 
 [[nodiscard]] Message decides(std::int32_t of_thousand) {
-    if (of_thousand >= permille) return {Word::plan_decides_always, {}};
+    if (of_thousand >= base::whole_permille) return {Word::plan_decides_always, {}};
     if (of_thousand < hardly) return {Word::plan_decides_never, {}};
     return {Word::plan_decides, {base::whole_arg(of_thousand / per_hundred)}};
 }
@@ -121,7 +121,7 @@ void add_rows(const Lived& lived, PlanView& view) {
     }
     const auto on_line = [&](std::int32_t day) {
         const std::int64_t from_first = std::clamp(day, first, last) - first;
-        return static_cast<std::int32_t>(from_first * permille / (last - first));
+        return static_cast<std::int32_t>(from_first * base::whole_permille / (last - first));
     };
     for (std::size_t place = 0; place < lived.network.tasks.size(); ++place) {
         const Task& task = lived.network.tasks[place];

@@ -17,9 +17,9 @@ struct IntervalWords {
     Word starts;
 };
 
-class Lines {
+class LimitLines {
   public:
-    explicit Lines(std::vector<base::Message>& out) : out_(out) {}
+    explicit LimitLines(std::vector<base::Message>& out) : out_(out) {}
 
     void hours(Word word, const std::optional<base::FlightTime>& time) {
         if (time) out_.push_back({word, {base::hours_left_arg(*time)}});
@@ -69,7 +69,7 @@ class Lines {
 }  // namespace
 
 void add_limit_lines(const facts::LimitSet& limit, std::vector<base::Message>& out) {
-    Lines lines{out};
+    LimitLines lines{out};
     const bool said_elsewhere = !limit.hours && !limit.months;
     if (!said_elsewhere) lines.whole(Word::record_limit_days, limit.days);
     lines.interval({Word::record_first_hours,

@@ -18,14 +18,6 @@ using facts::Clock;
 using limits::ClockDue;
 using limits::ItemDue;
 
-[[nodiscard]] Message count(std::int64_t number) {
-    return {Word::count_figure, {base::whole_arg(number)}};
-}
-
-[[nodiscard]] Message unknown() {
-    return {Word::unknown_figure, {}};
-}
-
 [[nodiscard]] Message limit_message(const ClockDue& clock) {
     switch (clock.clock) {
         case Clock::hours:
@@ -36,13 +28,13 @@ using limits::ItemDue;
             return {Word::status_days, {base::whole_arg(clock.limit_days)}};
         case Clock::landings:
         case Clock::starts:
-            return count(clock.limit_count.value);
+            return count_figure(clock.limit_count.value);
     }
-    return unknown();
+    return unknown_figure();
 }
 
 [[nodiscard]] Message used_message(const ClockDue& clock, base::Date today) {
-    if (!clock.known) return unknown();
+    if (!clock.known) return unknown_figure();
     switch (clock.clock) {
         case Clock::hours:
             return {Word::hours_figure, {base::hours_used_arg(clock.used)}};
@@ -51,13 +43,13 @@ using limits::ItemDue;
                     {base::span_arg(base::span_between(clock.anchor_on, today))}};
         case Clock::landings:
         case Clock::starts:
-            return count(clock.limit_count.value - clock.left_count.value);
+            return count_figure(clock.limit_count.value - clock.left_count.value);
     }
-    return unknown();
+    return unknown_figure();
 }
 
 [[nodiscard]] Message next_message(const ItemDue& item, const ClockDue& clock) {
-    if (!clock.known) return unknown();
+    if (!clock.known) return unknown_figure();
     switch (clock.clock) {
         case Clock::hours:
             return {item.part.id.empty() ? Word::status_at_hours : Word::status_at_part_hours,
@@ -69,7 +61,7 @@ using limits::ItemDue;
             return {Word::status_at_count,
                     {base::whole_arg((clock.anchor_count + clock.limit_count).value)}};
     }
-    return unknown();
+    return unknown_figure();
 }
 
 [[nodiscard]] StatusClock clock_row(const Assessed& aircraft,
@@ -109,6 +101,14 @@ using limits::ItemDue;
 }
 
 }  // namespace
+
+Message count_figure(std::int64_t number) {
+    return {Word::count_figure, {base::whole_arg(number)}};
+}
+
+Message unknown_figure() {
+    return {Word::unknown_figure, {}};
+}
 
 StatusClock status_clock(const Assessed& aircraft, const ItemDue& item, const ClockDue& clock) {
     StatusClock out = clock_row(aircraft, item, clock);

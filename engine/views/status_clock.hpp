@@ -6,6 +6,14 @@
 
 namespace twoclocks::views {
 
+/// A number of landings, starts or pieces.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] base::Message count_figure(std::int64_t number);
+
+/// What stands where a figure is not known.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] base::Message unknown_figure();
+
 /// What it is limited to, what is used and left, when it is next, why, and whether an open question
 /// touches any of it.
 /// Units: as limits::ClockDue. Errors: none. Source: common practice, no source.

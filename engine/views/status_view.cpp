@@ -41,14 +41,6 @@ constexpr Kind kinds[] = {
     {Word::status_others, [](const ItemDue&) { return true; }},
 };
 
-[[nodiscard]] Message count(std::int64_t number) {
-    return {Word::count_figure, {base::whole_arg(number)}};
-}
-
-[[nodiscard]] Message unknown() {
-    return {Word::unknown_figure, {}};
-}
-
 /// The latest of an item's renewals, null when it has none.
 [[nodiscard]] const timeline::Renewed* last_work(const timeline::ItemState& item) {
     const timeline::Renewed* out = nullptr;
@@ -131,19 +123,19 @@ void tell_directive(const Assessed& aircraft, std::size_t place, StatusRow& row)
 }
 
 [[nodiscard]] Message total_of(const Assessed& aircraft) {
-    if (aircraft.state.usage.empty()) return unknown();
+    if (aircraft.state.usage.empty()) return unknown_figure();
     const timeline::UsagePoint& last = aircraft.state.usage.back();
     return {Word::say_total, {base::hours_used_arg(last.total), base::day_arg(last.on)}};
 }
 
 [[nodiscard]] Message landings_of(const Assessed& aircraft) {
     const auto& landings = aircraft.state.landings;
-    return landings ? count(landings->value) : unknown();
+    return landings ? count_figure(landings->value) : unknown_figure();
 }
 
 [[nodiscard]] Message starts_of(const Assessed& aircraft) {
     const auto& starts = aircraft.state.starts;
-    return starts ? count(starts->value) : unknown();
+    return starts ? count_figure(starts->value) : unknown_figure();
 }
 
 [[nodiscard]] StatusPart make_status_part(const Assessed& aircraft,

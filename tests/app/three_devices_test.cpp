@@ -21,7 +21,7 @@ constexpr std::int64_t long_steps = 400;  // enough saves for snapshots
 #ifdef __EMSCRIPTEN__
 constexpr std::int64_t usual_scripts = 100;  // as wasm the same takes minutes
 #else
-constexpr std::int64_t usual_scripts = 2000;
+constexpr std::int64_t usual_scripts = 400;  // watched by sanitizers: two minutes
 #endif
 
 std::int64_t asked_for(const char* name, std::int64_t otherwise) {

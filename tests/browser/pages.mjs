@@ -261,10 +261,26 @@ export const pages = [
   ...formPages,
 ];
 
+/** What the browser of somebody has kept who made the same first steps, for each kind of visit. */
+const kept_of = new WeakMap();
+
+/** A visit that has a fleet. The steps to it are made once, and kept for those who come later. */
+async function withFleet(visit, { fleet, ...options }) {
+  if (!kept_of.has(visit)) kept_of.set(visit, new Map());
+  const kept = kept_of.get(visit);
+  if (!kept.has(fleet)) {
+    const first = await visit({ fleet, ...options });
+    kept.set(fleet, await first.window.kept());
+    await first.close();
+  }
+  return visit({ ...options, storageState: kept.get(fleet) });
+}
+
 /** Opens a page of the table. `visit`: of a stage. */
 export async function reach(visit, { from, hash = '', taps, sign }, options) {
-  const fleet = from === 'first' ? undefined : from;
-  const page = await visit({ fleet, hash, now, ...options });
+  const asked = { hash, now, ...options };
+  const page =
+    from === 'first' ? await visit(asked) : await withFleet(visit, { fleet: from, ...asked });
   await taps?.(page);
   await page.sees(...sign);
   await page.settled();

@@ -16,7 +16,6 @@ namespace twoclocks::canvas {
 namespace {
 
 using base::Word;
-using Inside = AppState::Inside;
 
 /// Looks and names that stay on this device, by the names the host keeps them under.
 /// Answers intents. Every overload changes places, drafts or asks the host; none edits a fact.

@@ -13,7 +13,6 @@ namespace {
 
 using base::Message;
 using base::Word;
-using Inside = AppState::Inside;
 
 constexpr std::string_view search_mark = "find-";
 

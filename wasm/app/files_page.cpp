@@ -10,7 +10,6 @@
 namespace twoclocks::canvas {
 
 using base::Word;
-using Inside = AppState::Inside;
 
 namespace {
 

@@ -1,6 +1,7 @@
 // Something happened, and the inspection that signs it.
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
+#include "wasm/app/form_parts.hpp"
 
 #include <algorithm>
 #include <array>
@@ -27,15 +28,6 @@ constexpr std::size_t most_parts = 6;
 constexpr std::array part_fields{"part-1", "part-2", "part-3", "part-4", "part-5", "part-6"};
 
 static_assert(part_fields.size() == most_parts);
-
-void complain(FieldReader& reader,
-              std::string field,
-              Trouble code,
-              std::vector<base::Arg> args = {}) {
-    base::Problem problem = base::trouble(code, std::move(args));
-    problem.field = std::move(field);
-    reader.complain(std::move(problem));
-}
 
 void check_day(const std::optional<base::Date>& on, base::Date today, FieldReader& reader) {
     if (on && *on > today) complain(reader, "date", Trouble::entry_day_ahead, {base::day_arg(*on)});

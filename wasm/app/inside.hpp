@@ -228,4 +228,6 @@ void answer_question(AppState::Inside& in, const intent::AnswerQuestion& asked);
 /// Hands the whole visible journal over as a file, from memory.
 void export_journal(AppState::Inside& in);
 
+using Inside = AppState::Inside;
+
 }  // namespace twoclocks::canvas

@@ -22,7 +22,6 @@ namespace twoclocks::canvas {
 namespace {
 
 using base::Word;
-using Inside = AppState::Inside;
 
 [[nodiscard]] LogPage log_page(const Inside& in) {
     LogPage page;

@@ -23,7 +23,7 @@ using views::Edge;
 
 // Screen::whys of this page, in the order AppState fills it; events follow, then the
 // due rows.
-enum WhyOrder : std::int32_t {
+enum AircraftWhys : std::int32_t {
     why_answer,
     why_hours_left,
     why_calendar_left,

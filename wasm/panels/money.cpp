@@ -20,7 +20,7 @@ using views::MoneyRow;
 using views::MoneyView;
 
 // Screen::whys of this page, in the order AppState fills it.
-enum WhyOrder : std::int32_t { why_gross, why_back, why_net };
+enum MoneyWhys : std::int32_t { money_gross, money_back, money_net };
 
 /// The page while it is drawn: what it shows and what was pressed.
 class MoneyShown {
@@ -108,10 +108,10 @@ class MoneyShown {
                     answer_ = intent::OpenWhy{why};
                 ui_.gap(target::apart);
             };
-        one("why-gross", view_.gross, why_gross, Type::body_strong);
-        one("why-back", view_.back, why_back, Type::body);
+        one("why-gross", view_.gross, money_gross, Type::body_strong);
+        one("why-back", view_.back, money_back, Type::body);
         if (answer_link(ui_, "why-net", Type::answer, Tone::ink, said(ui_, view_.net)))
-            answer_ = intent::OpenWhy{why_net};
+            answer_ = intent::OpenWhy{money_net};
         ui_.gap(target::apart);
         line(view_.range);
         line(view_.not_whole, Type::body_strong);

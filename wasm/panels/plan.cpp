@@ -21,7 +21,7 @@ using base::Word;
 using views::PlanView;
 
 // Screen::whys of this page, in the order AppState fills it.
-enum WhyOrder : std::int32_t { why_order, why_book, why_stop, why_back, why_induct };
+enum PlanWhys : std::int32_t { why_order, why_book, why_stop, why_back, why_induct };
 
 /// The page while it is drawn: what it shows and what was pressed.
 class PlanShown {

@@ -18,7 +18,7 @@ using base::Word;
 using views::SureView;
 
 // Screen::whys of this page, in the order AppState fills it.
-enum WhyOrder : std::int32_t { why_answer, why_range, why_rate };
+enum SureWhys : std::int32_t { sure_answer, sure_range, sure_rate };
 
 /// The page while it is drawn: what it shows and what was pressed.
 class SureShown {
@@ -78,10 +78,10 @@ class SureShown {
 
     void sentences() {
         if (answer_link(ui_, "why-answer", Type::answer, Tone::ink, said(ui_, view_.answer)))
-            answer_ = intent::OpenWhy{why_answer};
+            answer_ = intent::OpenWhy{sure_answer};
         ui_.gap(target::apart);
         if (line_link(ui_, "why-range", Type::body, Tone::ink, said(ui_, view_.range)))
-            answer_ = intent::OpenWhy{why_range};
+            answer_ = intent::OpenWhy{sure_range};
         line(view_.chance);
         ui_.gap(space::small);
     }
@@ -95,7 +95,7 @@ class SureShown {
     void trial() {
         const std::int32_t asked =
             figure_rows(ui_, {{"why-rate", ui_.say(Word::label_rate), said(ui_, view_.rate)}});
-        if (asked == 0) answer_ = intent::OpenWhy{why_rate};
+        if (asked == 0) answer_ = intent::OpenWhy{sure_rate};
         ui_.gap(space::small);
         paragraph(ui_, Type::small, Tone::soft, ui_.say(Word::sure_try_intro));
         ui_.gap(space::small);

@@ -11,8 +11,8 @@ namespace {
 
 using base::Word;
 
-constexpr float arrow_room = space::wide;
-constexpr float step = space::base;  // what an assembly moves its parts to the right
+constexpr float part_arrow = space::wide;
+constexpr float indent = space::base;  // what an assembly moves its parts to the right
 constexpr std::int32_t most_steps = 3;
 constexpr float figures_most = 360;  // a figure stays near its label on a wide page
 
@@ -21,7 +21,7 @@ struct Line {
     std::string figure;
 };
 
-struct Words {
+struct PartWords {
     std::string name;
     std::string plate;
     std::string position;
@@ -29,8 +29,8 @@ struct Words {
     std::string marks;
 };
 
-Words words_of(Ui& ui, const views::PartRow& row) {
-    Words words{ui.say(row.name), ui.say(row.plate), ui.say(row.position), {}, {}};
+PartWords words_of(Ui& ui, const views::PartRow& row) {
+    PartWords words{ui.say(row.name), ui.say(row.plate), ui.say(row.position), {}, {}};
     words.lines = {{ui.say(Word::label_since_new), ui.say(row.since_new)},
                    {ui.say(Word::label_since_overhaul), ui.say(row.since_overhaul)},
                    {ui.say(Word::field_condition), ui.say(row.condition)}};
@@ -54,7 +54,7 @@ float line_height(Ui& ui, const Line& line, float width) {
            height_of(ui, Type::body_strong, line.figure, width);
 }
 
-float words_height(Ui& ui, const Words& words, float width) {
+float words_height(Ui& ui, const PartWords& words, float width) {
     float height = height_of(ui, Type::name, words.name, width) +
                    height_of(ui, Type::body, words.plate, width) +
                    height_of(ui, Type::body, words.position, width) + space::small;
@@ -77,7 +77,7 @@ void draw_line(Ui& ui, const Line& line, float right) {
 }
 
 /// Figures end at `right`, the same in and out of an assembly.
-void draw_words(Ui& ui, const Words& words, float right) {
+void draw_words(Ui& ui, const PartWords& words, float right) {
     quiet_paragraph(ui, Type::name, Tone::ink, words.name);
     quiet_paragraph(ui, Type::body, Tone::soft, words.plate);
     quiet_paragraph(ui, Type::body, Tone::soft, words.position);
@@ -89,7 +89,7 @@ void draw_words(Ui& ui, const Words& words, float right) {
     quiet_paragraph(ui, Type::small_strong, Tone::ink, words.marks);
 }
 
-std::string spoken(Ui& ui, const Words& words) {
+std::string spoken(Ui& ui, const PartWords& words) {
     std::string out = words.name + ", " + words.plate;
     const auto add = [&](const std::string& text) {
         if (!text.empty()) out += ". " + text;
@@ -102,11 +102,11 @@ std::string spoken(Ui& ui, const Words& words) {
 }
 
 float inset_of(const views::PartRow& row) {
-    return step * static_cast<float>(std::min(row.depth, most_steps));
+    return indent * static_cast<float>(std::min(row.depth, most_steps));
 }
 
 float inner_width(const views::PartRow& row, float width) {
-    return width - inset_of(row) - 2 * space::base - arrow_room;
+    return width - inset_of(row) - 2 * space::base - part_arrow;
 }
 
 }  // namespace
@@ -122,14 +122,14 @@ bool part_row(Ui& ui, const views::PartRow& row, const ListItem& item, const Rec
     const Rect card{box.left + inset_of(row), box.top, box.right, box.bottom};
     if (row.depth > 0) {
         // A rail down the side ties a part to the assembly above it.
-        const float rail = card.left - step / 2;
+        const float rail = card.left - indent / 2;
         const Point corner{rail, box.top + space::wide};
         pen.line({rail, box.top - target::apart}, corner, Tone::line, shape::chosen);
         pen.line(corner, {card.left, corner.y}, Tone::line, shape::chosen);
     }
     list_item_ground(ui, item, id, card);
     const float left = card.left + space::base;
-    const Words words = words_of(ui, row);
+    const PartWords words = words_of(ui, row);
     const float end = left + inner_width(row, box.width());
     ui.inside({left, box.top + space::middle, end, 0},
               [&] { draw_words(ui, words, std::min(end, box.left + figures_most)); });

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/base/digit.hpp"
+
 namespace twoclocks::canvas {
 namespace {
 
@@ -32,9 +34,7 @@ bool starts_sign(char sign) {
     return (static_cast<unsigned char>(sign) & 0xC0U) != 0x80U;
 }
 
-bool is_digit(char sign) {
-    return sign >= '0' && sign <= '9';
-}
+using base::is_digit;
 
 using Place = std::string_view::size_type;
 
@@ -129,13 +129,13 @@ void Pen::dashes(const std::vector<Point>& points, Tone tone, float width, Dash 
         const Point from = points[i - 1];
         const float length = std::hypot(points[i].x - from.x, points[i].y - from.y);
         if (length <= 0) continue;
-        const Point step{(points[i].x - from.x) / length, (points[i].y - from.y) / length};
+        const Point stride{(points[i].x - from.x) / length, (points[i].y - from.y) / length};
         for (float start = -gone; start < length; start += period) {
             const float begin = std::max(0.0F, start);
             const float end = std::min(length, start + dash.on_px);
             if (end <= begin) continue;
-            line({from.x + step.x * begin, from.y + step.y * begin},
-                 {from.x + step.x * end, from.y + step.y * end},
+            line({from.x + stride.x * begin, from.y + stride.y * begin},
+                 {from.x + stride.x * end, from.y + stride.y * end},
                  tone,
                  width);
         }

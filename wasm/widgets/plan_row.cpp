@@ -7,22 +7,22 @@
 namespace twoclocks::canvas {
 namespace {
 
-constexpr float arrow_room = space::wide;
-constexpr float bar_height = 12;
+constexpr float task_arrow = space::wide;
+constexpr float task_bar = 12;
 constexpr float tick_over = 4;  // what a tick stands out above and below the bar
 constexpr float bar_least = 3;
 
-struct Words {
+struct TaskWords {
     std::string name;
     std::string days;
     std::string decides;
 };
 
-Words words_of(Ui& ui, const views::PlanTaskRow& row) {
+TaskWords words_of(Ui& ui, const views::PlanTaskRow& row) {
     return {ui.say(row.name), ui.say(row.days), ui.say(row.decides)};
 }
 
-float words_height(Ui& ui, const Words& words, float width) {
+float task_height(Ui& ui, const TaskWords& words, float width) {
     float height = height_of(ui, Type::body_strong, words.name, width) +
                    height_of(ui, Type::body, words.days, width);
     if (!words.decides.empty()) height += height_of(ui, Type::small, words.decides, width);
@@ -41,7 +41,7 @@ void bar(Ui& ui, const views::PlanTaskRow& row, const TimeLine& line, const Rect
     pen.line({strip.left, middle}, {strip.right, middle}, Tone::line, shape::stroke);
     const float late = across(row.late_permille);
     if (late > right) pen.dashes({right, middle}, {late, middle}, Tone::soft, shape::outline, {});
-    const Rect box{left, middle - bar_height / 2, right, middle + bar_height / 2};
+    const Rect box{left, middle - task_bar / 2, right, middle + task_bar / 2};
     if (row.done) {
         pen.outline(box, Tone::soft, 0, shape::stroke);
     } else {
@@ -59,9 +59,8 @@ void bar(Ui& ui, const views::PlanTaskRow& row, const TimeLine& line, const Rect
 }  // namespace
 
 float plan_row_height(Ui& ui, const views::PlanTaskRow& row, float width) {
-    const float inner = width - 2 * space::base - arrow_room;
-    return words_height(ui, words_of(ui, row), inner) + space::small + bar_height +
-           2 * space::middle;
+    const float inner = width - 2 * space::base - task_arrow;
+    return task_height(ui, words_of(ui, row), inner) + space::small + task_bar + 2 * space::middle;
 }
 
 bool plan_row(Ui& ui,
@@ -69,10 +68,10 @@ bool plan_row(Ui& ui,
               const TimeLine& line,
               const ListItem& item,
               const Rect& box) {
-    const Words words = words_of(ui, row);
+    const TaskWords words = words_of(ui, row);
     const std::string id = "task-" + row.key;
     list_item_ground(ui, item, id, box);
-    const float inner = box.width() - 2 * space::base - arrow_room;
+    const float inner = box.width() - 2 * space::base - task_arrow;
     const float top = box.top + space::middle;
     const float end =
         ui.inside({box.left + space::base, top, box.left + space::base + inner, top}, [&] {
@@ -86,7 +85,7 @@ bool plan_row(Ui& ui,
         {box.left + space::base,
          end + space::small,
          box.right - space::base,
-         end + space::small + bar_height});
+         end + space::small + task_bar});
     std::string spoken = words.name + ". " + words.days;
     if (!words.decides.empty()) spoken += ". " + words.decides;
     forward_arrow(ui.pen(), {box.right - space::base, top + ui.pen().line(Type::body_strong) / 2});

@@ -5,7 +5,6 @@
 namespace twoclocks::canvas {
 namespace {
 
-constexpr float bar_height = 8;
 constexpr float whole_permille = 1'000;
 
 void row(Ui& ui, const views::MoverRow& told) {
@@ -13,15 +12,15 @@ void row(Ui& ui, const views::MoverRow& told) {
     const std::string amount = ui.say(told.swing);
     const float amount_width = pen.width(Type::body_strong, amount);
     const float line = pen.line(Type::body);
-    const Rect box = ui.take(line + space::tight + bar_height + space::small);
+    const Rect box = ui.take(line + space::tight + shape::bar_height + space::small);
     const float name_width = box.width() - amount_width - space::base;
     const std::string name = ui.say(told.name);
     pen.text(Type::body, Tone::ink, {box.left, box.top}, pen.shorten(Type::body, name, name_width));
     pen.text_right(Type::body_strong, Tone::ink, {box.right, box.top}, amount);
     const float top = box.top + line + space::tight;
     const float share = static_cast<float>(told.permille) / whole_permille;
-    pen.fill({box.left, top, box.right, top + bar_height}, Tone::line);
-    pen.fill({box.left, top, box.left + box.width() * share, top + bar_height}, Tone::ink);
+    pen.fill({box.left, top, box.right, top + shape::bar_height}, Tone::line);
+    pen.fill({box.left, top, box.left + box.width() * share, top + shape::bar_height}, Tone::ink);
     Node node;
     node.role = Role::text;
     node.name = name + ": " + amount;

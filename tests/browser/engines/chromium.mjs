@@ -37,7 +37,7 @@ export async function beginEngine() {
         timezoneId: 'Europe/Berlin',
         ...rest,
       });
-      if (now !== undefined) await standStill(context, now);
+      if (now !== undefined) await standStill(context, now, rest.storageState !== undefined);
       return ChromiumWindow.tab(context, before, touch);
     },
     /** A person whose browser can be killed: one more process, its profile in a folder. */
@@ -56,16 +56,19 @@ export async function beginEngine() {
   };
 }
 
+// More than a first visit throws: who comes again throws others.
+const drawn_first_time = 1_000_000;
+
 /** A world that stays as it is, so that two pictures of it agree: its clock, its disk, its dice. */
-async function standStill(context, now) {
+async function standStill(context, now, is_again) {
   await context.clock.setFixedTime(new Date(now));
-  await context.addInitScript(() => {
+  await context.addInitScript((drawn_before) => {
     Object.assign(StorageManager.prototype, {
       estimate: async () => ({ usage: 3_000_000, quota: 12_000_000_000 }),
       persist: async () => false,
       persisted: async () => false,
     });
-    let drawn = 0;
+    let drawn = drawn_before;
     Crypto.prototype.getRandomValues = (numbers) => {
       for (let place = 0; place < numbers.length; place += 1) {
         drawn += 1;
@@ -73,7 +76,7 @@ async function standStill(context, now) {
       }
       return numbers;
     };
-  });
+  }, is_again ? drawn_first_time : 0);
 }
 
 /** Ends every process of the browser that a profile belongs to, without a word of warning. */
@@ -175,6 +178,11 @@ class ChromiumWindow {
 
   key(name) {
     return this.page.keyboard.press(name);
+  }
+
+  /** What the browser has kept for the page, to begin another person with. */
+  kept() {
+    return this.context.storageState();
   }
 
   /** Bytes and name of the file that an action hands over. */
