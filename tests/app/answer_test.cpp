@@ -52,7 +52,7 @@ const views::AircraftView& open(AppState& app, base::Id aircraft) {
 }
 
 /// Chooses the side of the only question that shows these words.
-void choose(AppState& app, FakeHost& host, base::Id aircraft, const std::string& words) {
+void choose_side(AppState& app, FakeHost& host, base::Id aircraft, const std::string& words) {
     const views::AircraftView& view = open(app, aircraft);
     REQUIRE(view.questions.size() == 1);
     const auto& sides = view.questions.front().sides;
@@ -78,10 +78,10 @@ TEST_CASE("a question that was answered can be answered otherwise when it opens 
     AppState app{host};
     canvas::support::start(app);
     join(app, host, {t.aircraft, t.meter, t.reading, t.from_ann, t.from_ben});
-    choose(app, host, t.aircraft.id, "Reading 170.0 h");
+    choose_side(app, host, t.aircraft.id, "Reading 170.0 h");
     CHECK(open(app, t.aircraft.id).questions.empty());
     join(app, host, {t.from_cay});
-    choose(app, host, t.aircraft.id, "Reading 162.0 h");
+    choose_side(app, host, t.aircraft.id, "Reading 162.0 h");
     CHECK(open(app, t.aircraft.id).questions.empty());
     CHECK(total(app, t.aircraft.id) == "162.0 h total, read 1 Jun 2026");
 }
@@ -107,7 +107,7 @@ TEST_CASE("an answer settles a dispute on every aircraft it spans, at once", "[a
           t.ann.correct(t.reading, moved),
           t.from_ben});
     CHECK(open(app, second.id).questions.size() == 1);
-    choose(app, host, t.aircraft.id, "Reading 161.0 h");
+    choose_side(app, host, t.aircraft.id, "Reading 161.0 h");
     CHECK(open(app, t.aircraft.id).questions.empty());
     CHECK(open(app, second.id).questions.empty());
     CHECK(total(app, second.id) == "161.0 h total, read 1 Jun 2026");

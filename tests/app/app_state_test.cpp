@@ -1,24 +1,20 @@
 #include "catch_amalgamated.hpp"
 #include "tests/app/fake_host.hpp"
+#include "tests/support/said.hpp"
 #include "wasm/app/ledger.hpp"
-
-#include "engine/base/region.hpp"
 
 namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using support::FakeHost;
+using canvas::support::FakeHost;
+using twoclocks::support::said;
 
 template <class T>
 const T& page(AppState& app) {
     const T* page = std::get_if<T>(&app.screen().page);
     REQUIRE(page != nullptr);
     return *page;
-}
-
-std::string said(const base::Message& message) {
-    return base::say(message, {});
 }
 
 base::Id only_aircraft(AppState& app) {
@@ -38,8 +34,8 @@ void type(AppState& app, std::string_view keys) {
 TEST_CASE("an aircraft is shown only after the host has said that it is stored", "[app][saving]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     CHECK(host.asked.size() == 1);
     CHECK(said(app.screen().status) == "saving");
     CHECK(std::holds_alternative<FormPage>(app.screen().page));
@@ -56,8 +52,8 @@ TEST_CASE("what the host refuses is not shown as saved, and the form keeps what 
           "[app][saving]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app, false);
     const auto& form = page<FormPage>(app);
     CHECK(form.fields.front().text == "TEST-1");
@@ -72,8 +68,8 @@ TEST_CASE("a second tap on Save while the first is being stored stores nothing t
           "[app][saving]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     app.apply(intent::SubmitForm{});
     CHECK(host.asked.size() == 1);
 }
@@ -81,8 +77,8 @@ TEST_CASE("a second tap on Save while the first is being stored stores nothing t
 TEST_CASE("everything comes back from the stored segments, and from a snapshot", "[app][store]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     const base::Id aircraft = only_aircraft(app);
     for (int reading = 1; reading <= 60; ++reading) {
@@ -99,7 +95,7 @@ TEST_CASE("everything comes back from the stored segments, and from a snapshot",
     AppState from_segments{second_host};
     for (const std::string& segment : host.stored)
         CHECK(from_segments.stored(StoredKind::segment, segment));
-    support::start(from_segments);
+    canvas::support::start(from_segments);
     from_segments.apply(intent::ExportJournal{});
     CHECK(second_host.file == host.file);
 
@@ -109,7 +105,7 @@ TEST_CASE("everything comes back from the stored segments, and from a snapshot",
     for (std::size_t place = 50; place < host.stored.size(); ++place) {
         CHECK(from_snapshot.stored(StoredKind::segment, host.stored[place]));
     }
-    support::start(from_snapshot);
+    canvas::support::start(from_snapshot);
     from_snapshot.apply(intent::ExportJournal{});
     CHECK(third_host.file == host.file);
 }
@@ -122,7 +118,7 @@ TEST_CASE("while a stored line cannot be read no snapshot leaves it out", "[app]
         for (int segment = 0; segment < 60; ++segment)
             CHECK(app.stored(StoredKind::segment, head));
         if (unread) CHECK_FALSE(app.stored(StoredKind::segment, head + "{\"kind\":\"\"}\n"));
-        support::start(app);
+        canvas::support::start(app);
         CHECK(host.snapshots.empty() == unread);
     }
 }
@@ -130,8 +126,8 @@ TEST_CASE("while a stored line cannot be read no snapshot leaves it out", "[app]
 TEST_CASE("a damaged snapshot is refused whole, wherever the damage is", "[app][store]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     Ledger ledger;
     for (const std::string& segment : host.stored)
@@ -153,8 +149,8 @@ TEST_CASE("a damaged snapshot is refused whole, wherever the damage is", "[app][
 TEST_CASE("a reading takes two taps for one aircraft, digits not counted", "[app][log]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     const base::Id aircraft = only_aircraft(app);
     app.apply(intent::OpenLog{});
@@ -189,8 +185,8 @@ TEST_CASE("the pad refuses what cannot be and says what to do", "[app][log]") {
         CAPTURE(row.keys);
         FakeHost host;
         AppState app{host};
-        support::start(app);
-        support::add_aircraft(app);
+        canvas::support::start(app);
+        canvas::support::add_aircraft(app);
         host.answer(app);
         app.apply(intent::OpenPad{only_aircraft(app)});
         type(app, row.keys);
@@ -208,8 +204,8 @@ TEST_CASE("the pad takes one decimal sign, two decimals, no leading zeros, and e
           "[app][log]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     app.apply(intent::OpenPad{only_aircraft(app)});
     type(app, "0012..3.456");
@@ -223,8 +219,8 @@ TEST_CASE("the pad takes one decimal sign, two decimals, no leading zeros, and e
 TEST_CASE("a reading on another day needs a day that exists and has come", "[app][log]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     app.apply(intent::OpenPad{only_aircraft(app)});
     type(app, "1001");
@@ -241,8 +237,8 @@ TEST_CASE("a reading on another day needs a day that exists and has come", "[app
 TEST_CASE("Back closes the sheet, then the page, and never leaves the first page", "[app][pages]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     const int pushed = host.pushed;
     app.apply(intent::OpenWhy{1});
@@ -261,8 +257,8 @@ TEST_CASE("Back closes the sheet, then the page, and never leaves the first page
 TEST_CASE("every why of an aircraft opens and names the figure it explains", "[app][why]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     const auto count = static_cast<std::int32_t>(app.screen().whys.size());
     CHECK(count == 7 + 3);  // the head of the page, and hours, calendar and likely of the overhaul

@@ -10,12 +10,12 @@ namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using support::FakeHost;
+using canvas::support::FakeHost;
 
-struct Opened {
-    Opened() {
-        support::start(app);
-        support::add_aircraft(app);
+struct OpenedChecks {
+    OpenedChecks() {
+        canvas::support::start(app);
+        canvas::support::add_aircraft(app);
         host.answer(app);
         aircraft = std::get<views::AircraftView>(app.screen().page).id;
         app.apply(intent::OpenChecks{aircraft});
@@ -36,7 +36,7 @@ struct Opened {
 }  // namespace
 
 TEST_CASE("the checks of an aircraft are searched as one types", "[app][checks]") {
-    Opened page;
+    OpenedChecks page;
     CHECK(page.summary() == "1 of 1 checks");
     page.app.field_text("checks-search", "over");
     CHECK(page.summary() == "1 of 1 checks");
@@ -47,7 +47,7 @@ TEST_CASE("the checks of an aircraft are searched as one types", "[app][checks]"
 }
 
 TEST_CASE("a day or hours that cannot be read ask for nothing and say why", "[app][checks]") {
-    Opened page;
+    OpenedChecks page;
     page.app.field_text("checks-within", "1,234");
     page.app.field_closed("checks-within");
     const auto& fields = page.shown().fields;
@@ -62,7 +62,7 @@ TEST_CASE("a day or hours that cannot be read ask for nothing and say why", "[ap
 }
 
 TEST_CASE("a figure of the checks opens its why", "[app][checks]") {
-    Opened page;
+    OpenedChecks page;
     REQUIRE_FALSE(page.app.screen().whys.empty());
     page.app.apply(intent::OpenWhy{0});
     const auto* why = std::get_if<views::Why>(&page.app.screen().sheet);
@@ -71,7 +71,7 @@ TEST_CASE("a figure of the checks opens its why", "[app][checks]") {
 }
 
 TEST_CASE("opened again, the list of checks asks for everything", "[app][checks]") {
-    Opened page;
+    OpenedChecks page;
     page.app.field_text("checks-search", "gearbox");
     page.app.back();
     page.app.apply(intent::OpenChecks{page.aircraft});

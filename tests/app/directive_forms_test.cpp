@@ -3,6 +3,7 @@
 #include "catch_amalgamated.hpp"
 #include "tests/app/fake_host.hpp"
 #include "tests/app/parts_hangar.hpp"
+#include "tests/app/shown.hpp"
 #include "tests/support/directed.hpp"
 #include "wasm/app/form.hpp"
 
@@ -14,14 +15,16 @@ namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
+using canvas::support::choose;
+using canvas::support::field;
 using twoclocks::support::day;
 using twoclocks::support::Directed;
 using twoclocks::support::directed;
 using twoclocks::support::effective;
 
 /// Forms on the invented journal, without a page around them.
-struct Desk : Directed {
-    Desk() { signer.refresh({19'905, 1'719'800'000'000, 0x1234U, 0x5678U}); }
+struct DirectiveDesk : Directed {
+    DirectiveDesk() { signer.refresh({19'905, 1'719'800'000'000, 0x1234U, 0x5678U}); }
 
     [[nodiscard]] FormContext context() {
         state = timeline::replay(journal, first, today);
@@ -45,24 +48,6 @@ struct Desk : Directed {
     std::vector<timeline::PartState> parts;
 };
 
-FieldView& field(Form& form, std::string_view id) {
-    FieldView* found = find_field(form, id);
-    CAPTURE(id);
-    REQUIRE(found != nullptr);
-    return *found;
-}
-
-void choose(Form& form, std::string_view id, std::string_view option) {
-    FieldView& list = field(form, id);
-    for (std::size_t at = 0; at < list.options.size(); ++at) {
-        if (base::say(list.options[at], {}) == option) {
-            list.chosen = static_cast<std::int32_t>(at);
-            return;
-        }
-    }
-    FAIL("no such option");
-}
-
 void fill_in(Form& form) {
     field(form, "number").text = "D 9";
     field(form, "name").text = "Mast check";
@@ -75,7 +60,7 @@ void fill_in(Form& form) {
 }  // namespace
 
 TEST_CASE("a directive becomes an item, its limit and what it rests on", "[app][directives]") {
-    Desk desk;
+    DirectiveDesk desk;
     Form form = desk.open(FormKind::directive, desk.first);
     fill_in(form);
     field(form, "revision").text = "2";
@@ -113,7 +98,7 @@ TEST_CASE("what a directive needs is asked for beside its field", "[app][directi
           Row{"hours", "0", "hours", base::Trouble::limit_zero},
           Row{"effective_on", "2024-02-30", "effective_on", base::Trouble::date_impossible}}) {
         CAPTURE(row.field, row.text);
-        Desk desk;
+        DirectiveDesk desk;
         Form form = desk.open(FormKind::directive, desk.first);
         fill_in(form);
         field(form, row.field).text = row.text;
@@ -125,7 +110,7 @@ TEST_CASE("what a directive needs is asked for beside its field", "[app][directi
 
 TEST_CASE("before further flight needs no interval, and nobody need have decided",
           "[app][directives]") {
-    Desk desk;
+    DirectiveDesk desk;
     Form form = desk.open(FormKind::directive, desk.first);
     fill_in(form);
     field(form, "hours").text = "";
@@ -139,7 +124,7 @@ TEST_CASE("before further flight needs no interval, and nobody need have decided
 }
 
 TEST_CASE("a directive names what it supersedes and what ends it", "[app][directives]") {
-    Desk desk;
+    DirectiveDesk desk;
     const auto old = desk.rests(desk.first, effective("D 1", "2024-01-01"), directed(100));
     const auto end = desk.asks(desk.first, "New mast");
     desk.work(old, {desk.first}, "2024-02-15", 10'700);
@@ -154,14 +139,14 @@ TEST_CASE("a directive names what it supersedes and what ends it", "[app][direct
     CHECK(Directed::told_of(now.items.back()) == "open 100");
     CHECK(now.state.items.back().directive->directive.ended_by == std::vector{end.id});
     // On an aircraft without items there is nothing to choose from.
-    Desk bare;
+    DirectiveDesk bare;
     Form none = bare.open(FormKind::directive, bare.first);
     CHECK(find_field(none, "replaces") == nullptr);
     CHECK(find_field(none, "ended_by") == nullptr);
 }
 
 TEST_CASE("a directive of a part hangs on the part", "[app][directives]") {
-    Desk desk;
+    DirectiveDesk desk;
     desk.fit(desk.gearbox, desk.first, "2024-02-01", 10'500);
     Form form = desk.open(FormKind::directive, desk.gearbox.id);
     fill_in(form);
@@ -178,7 +163,7 @@ TEST_CASE("a directive of a part hangs on the part", "[app][directives]") {
 
 TEST_CASE("a decision takes the place of the one before and says who made it",
           "[app][directives]") {
-    Desk desk;
+    DirectiveDesk desk;
     const auto item = desk.asks(desk.first, "Mast check", directed(100));
     facts::Directive told = effective("D 9", "2024-03-01");
     told.applies = facts::Applicability::unknown;
@@ -203,7 +188,7 @@ TEST_CASE("a decision takes the place of the one before and says who made it",
 }
 
 TEST_CASE("one decision settles what people disagreed about", "[app][directives]") {
-    Desk desk;
+    DirectiveDesk desk;
     const auto item = desk.asks(desk.first, "Mast check", directed(100));
     const facts::Directive told = effective("D 9", "2024-03-01");
     facts::Directive other = told;
@@ -220,7 +205,7 @@ TEST_CASE("one decision settles what people disagreed about", "[app][directives]
 
 TEST_CASE("another approved way is kept with its interval, grace and last day",
           "[app][directives]") {
-    Desk desk;
+    DirectiveDesk desk;
     const auto item = desk.rests(desk.first, effective("D 9", "2024-03-01"), directed(100));
     desk.work(item, {desk.first}, "2024-03-02", 11'000);
     Form form = desk.open(FormKind::means, item.id);
@@ -253,7 +238,7 @@ TEST_CASE("what another approved way cannot be is refused", "[app][directives]")
                            Row{"grace_days", "1201", "grace_days"},
                            Row{"hours", "0", "hours"}}) {
         CAPTURE(row.field, row.text);
-        Desk desk;
+        DirectiveDesk desk;
         const auto item = desk.rests(desk.first, effective("D 9", "2024-03-01"), directed(100));
         Form form = desk.open(FormKind::means, item.id);
         field(form, "issuer").text = "Authority";

@@ -3,32 +3,23 @@
 
 #include "catch_amalgamated.hpp"
 #include "tests/app/fake_host.hpp"
+#include "tests/app/shown.hpp"
+#include "tests/support/said.hpp"
 
 #include <string>
-
-#include "engine/base/region.hpp"
 
 namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using support::FakeHost;
-
-std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
+using canvas::support::FakeHost;
+using canvas::support::pad;
+using twoclocks::support::said;
 
 const FormPage& form(AppState& app) {
     const auto* page = std::get_if<FormPage>(&app.screen().page);
     REQUIRE(page != nullptr);
     return *page;
-}
-
-const LogPage::Pad& pad(AppState& app) {
-    const auto* page = std::get_if<LogPage>(&app.screen().page);
-    REQUIRE(page != nullptr);
-    REQUIRE(page->pad);
-    return *page->pad;
 }
 
 std::string text_of(AppState& app, std::string_view id) {
@@ -49,8 +40,8 @@ void start_again(AppState& app, const FakeHost& before, std::string_view draft, 
 }
 
 base::Id add_one(FakeHost& host, AppState& app) {
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     const auto* view = std::get_if<views::AircraftView>(&app.screen().page);
     REQUIRE(view != nullptr);
@@ -128,8 +119,8 @@ TEST_CASE("a reading that was being typed is back, and goes when it is saved", "
 TEST_CASE("a form's draft goes when it is saved, and stays when saving fails", "[app][drafts]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     CHECK_FALSE(host.draft.empty());
     host.answer(app, false);
     CHECK_FALSE(host.draft.empty());

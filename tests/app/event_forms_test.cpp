@@ -1,28 +1,26 @@
 // "Something happened" and "Sign the inspection": what they ask, what they refuse, what is saved.
 #include "catch_amalgamated.hpp"
 #include "tests/app/fake_host.hpp"
+#include "tests/app/shown.hpp"
 #include "tests/support/happened.hpp"
+#include "tests/support/said.hpp"
 #include "wasm/app/form.hpp"
 
 #include <string>
-
-#include "engine/base/region.hpp"
 
 namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
+using canvas::support::choose;
 using canvas::support::FakeHost;
 using twoclocks::support::day;
 using twoclocks::support::Happened;
-
-std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
+using twoclocks::support::said;
 
 /// An app with one aircraft, on its page.
-struct Opened {
-    Opened() {
+struct OpenedAircraft {
+    OpenedAircraft() {
         canvas::support::start(app);
         canvas::support::add_aircraft(app);
         host.answer(app);
@@ -56,8 +54,8 @@ struct Opened {
 };
 
 /// A form on the invented journal, without a page around it.
-struct Desk : Happened {
-    Desk() { signer.refresh({19'905, 1'719'800'000'000, 0x1234U, 0x5678U}); }
+struct EventDesk : Happened {
+    EventDesk() { signer.refresh({19'905, 1'719'800'000'000, 0x1234U, 0x5678U}); }
 
     [[nodiscard]] FormContext context(base::Id aircraft) {
         state = timeline::replay(journal, aircraft, today);
@@ -73,27 +71,16 @@ struct Desk : Happened {
     timeline::AircraftState state;
 };
 
-void type(Form& form, std::string_view id, const char* text) {
+void type_into(Form& form, std::string_view id, const char* text) {
     FieldView* field = find_field(form, id);
     REQUIRE(field != nullptr);
     field->text = text;
 }
 
-void choose(Form& form, std::string_view id, std::string_view option) {
-    FieldView* field = find_field(form, id);
-    REQUIRE(field != nullptr);
-    for (std::size_t at = 0; at < field->options.size(); ++at) {
-        if (said(field->options[at]) != option) continue;
-        field->chosen = static_cast<std::int32_t>(at);
-        return;
-    }
-    FAIL("no such option");
-}
-
 }  // namespace
 
 TEST_CASE("what happened is recorded, shown, signed and gone", "[app][events]") {
-    Opened page;
+    OpenedAircraft page;
     page.app.apply(intent::OpenForm{FormKind::event, page.aircraft});
     CHECK(page.field("date").text == "2026-11-25");
     CHECK(page.field("total").text == "1000.0");
@@ -123,7 +110,7 @@ TEST_CASE("what happened is recorded, shown, signed and gone", "[app][events]") 
 }
 
 TEST_CASE("a day to come is refused for what happened and for what signs it", "[app][events]") {
-    Opened page;
+    OpenedAircraft page;
     page.app.apply(intent::OpenForm{FormKind::event, page.aircraft});
     page.app.field_text("date", "2026-11-26");
     page.submit();
@@ -132,10 +119,10 @@ TEST_CASE("a day to come is refused for what happened and for what signs it", "[
 }
 
 TEST_CASE("an event that was signed meanwhile leaves nothing to sign", "[app][events]") {
-    Desk desk;
+    EventDesk desk;
     const facts::Fact event = desk.happens("2024-05-03", {desk.first});
     Form form = make_form(FormKind::sign_event, event.id, desk.context(desk.first));
-    type(form, "done_by", "Ann");
+    type_into(form, "done_by", "Ann");
     desk.sign(event.id, "2024-05-04", {desk.first});
     const auto facts = submit_form(form, desk.context(desk.first), desk.signer);
     CHECK(facts.empty());
@@ -144,7 +131,7 @@ TEST_CASE("an event that was signed meanwhile leaves nothing to sign", "[app][ev
 }
 
 TEST_CASE("parts aboard may be named, each once", "[app][events]") {
-    Desk desk;
+    EventDesk desk;
     desk.fit(desk.gearbox, desk.first, "2024-02-01", 10'500);
     const facts::Fact other = desk.add(Happened::plate("8"));
     desk.fit(other, desk.first, "2024-02-01", 10'500);
@@ -169,19 +156,19 @@ TEST_CASE("one inspection signs for what was chosen and nothing else", "[app][ev
                            Row{"ISLE-1", "Main gearbox 7*"},
                            Row{"Main gearbox 7", "ISLE-1*"}}) {
         CAPTURE(row.inspected);
-        Desk desk;
+        EventDesk desk;
         desk.fit(desk.gearbox, desk.first, "2024-02-01", 10'500);
         const facts::Fact event = desk.happens("2024-05-03", {desk.first, desk.gearbox.id});
         Form form = make_form(FormKind::sign_event, event.id, desk.context(desk.first));
         choose(form, "inspected", row.inspected);
-        type(form, "done_by", "Ann");
+        type_into(form, "done_by", "Ann");
         desk.save(form, desk.first);
         CHECK(desk.stops(desk.first) == row.left);
     }
 }
 
 TEST_CASE("a part that moved is signed for on the aircraft it is on now", "[app][events]") {
-    Desk desk;
+    EventDesk desk;
     desk.fit(desk.gearbox, desk.first, "2024-02-01", 10'500);
     const facts::Fact event = desk.happens("2024-05-03", {desk.first, desk.gearbox.id});
     desk.sign(event.id, "2024-05-04", {desk.first});
@@ -191,7 +178,7 @@ TEST_CASE("a part that moved is signed for on the aircraft it is on now", "[app]
     CHECK(form.aircraft == desk.second);
     CHECK(find_field(form, "inspected") == nullptr);  // nothing else is open
     CHECK(find_field(form, "total")->text == "620.0");
-    type(form, "done_by", "Ann");
+    type_into(form, "done_by", "Ann");
     const auto facts = submit_form(form, desk.context(desk.second), desk.signer);
     REQUIRE(facts.size() == 1);
     CHECK(facts.front().body.about == std::vector<base::Id>{desk.second, desk.gearbox.id});

@@ -11,12 +11,12 @@ namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using support::FakeHost;
+using canvas::support::FakeHost;
 
 /// The specimen form, open.
-struct Bench {
-    Bench() {
-        support::start(app);
+struct SpecimenForm {
+    SpecimenForm() {
+        canvas::support::start(app);
         app.apply(intent::OpenForm{FormKind::specimen, {}});
     }
 
@@ -52,7 +52,7 @@ struct Bench {
 
 TEST_CASE("what is wrong shows when the field is left, and goes with the next key",
           "[app][fields]") {
-    Bench bench;
+    SpecimenForm bench;
     const std::string hours = bench.id_of(FieldKind::hours);
     bench.app.field_text(hours, "1,234");
     CHECK_FALSE(bench.field(hours).problem);
@@ -69,7 +69,7 @@ TEST_CASE("what is wrong shows when the field is left, and goes with the next ke
 }
 
 TEST_CASE("an amount that brings its currency along chooses it", "[app][fields]") {
-    Bench bench;
+    SpecimenForm bench;
     const std::string money = bench.id_of(FieldKind::money);
     CHECK(bench.chosen(money) == "EUR");
     bench.app.field_text(money, "CHF 1\u202F234,50");
@@ -82,7 +82,7 @@ TEST_CASE("an amount that brings its currency along chooses it", "[app][fields]"
 
 TEST_CASE("one list is open at a time, searched on its own, and closed by a choice",
           "[app][fields]") {
-    Bench bench;
+    SpecimenForm bench;
     bench.app.apply(intent::ToggleChoice{"choice-many"});
     CHECK(bench.field("choice-many").open);
     CHECK_FALSE(bench.field("choice-open").open);
@@ -102,7 +102,7 @@ TEST_CASE("one list is open at a time, searched on its own, and closed by a choi
 }
 
 TEST_CASE("a file goes to the field that asked for it, and to no other page", "[app][fields]") {
-    Bench bench;
+    SpecimenForm bench;
     bench.app.apply(intent::ChooseFieldFile{"file-empty"});
     CHECK(bench.host.files_asked == 1);
     bench.app.file_chosen("plate.jpg", "0123456789");
@@ -119,7 +119,7 @@ TEST_CASE("a file goes to the field that asked for it, and to no other page", "[
 }
 
 TEST_CASE("nothing of the specimen form is ever saved", "[app][fields]") {
-    Bench bench;
+    SpecimenForm bench;
     bench.app.apply(intent::SubmitForm{});
     CHECK(bench.host.asked.empty());
 }

@@ -5,7 +5,7 @@ namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using namespace twoclocks::canvas::support;
+using canvas::support::PartsHangar;
 using Facts = std::vector<facts::Fact>;
 
 template <class T>

@@ -8,7 +8,7 @@ namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using support::FakeHost;
+using canvas::support::FakeHost;
 
 const FilesPage& files(AppState& app) {
     const auto* page = std::get_if<FilesPage>(&app.screen().page);
@@ -20,8 +20,8 @@ const FilesPage& files(AppState& app) {
 std::string exported_journal() {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     app.apply(intent::ExportJournal{});
     return host.file;
@@ -33,7 +33,7 @@ TEST_CASE("an import says what it would change and changes nothing until it is j
           "[app][import]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
+    canvas::support::start(app);
     app.file_chosen("other.txt", exported_journal());
     REQUIRE(files(app).preview);
     CHECK(files(app).preview->can_accept);
@@ -53,7 +53,7 @@ TEST_CASE("an import says what it would change and changes nothing until it is j
 TEST_CASE("a file joined twice adds nothing and cannot be joined again", "[app][import]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
+    canvas::support::start(app);
     app.file_chosen("other.txt", exported_journal());
     app.apply(intent::AcceptImport{});
     host.answer(app);
@@ -69,7 +69,7 @@ TEST_CASE("a file joined twice adds nothing and cannot be joined again", "[app][
 TEST_CASE("an import is set aside and taken back, here and after a restart", "[app][import]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
+    canvas::support::start(app);
     app.file_chosen("other.txt", exported_journal());
     app.apply(intent::AcceptImport{});
     host.answer(app);
@@ -82,7 +82,7 @@ TEST_CASE("an import is set aside and taken back, here and after a restart", "[a
     AppState again{second_host};
     for (const std::string& segment : host.stored)
         CHECK(again.stored(StoredKind::segment, segment));
-    support::start(again);
+    canvas::support::start(again);
     again.apply(intent::OpenFiles{});
     CHECK(files(again).batches.front().aside);
     again.apply(intent::TakeBack{files(again).batches.front().number});
@@ -104,7 +104,7 @@ TEST_CASE("a foreign, an empty and a newer file change nothing and say why", "[a
     for (const Row& row : rows) {
         FakeHost host;
         AppState app{host};
-        support::start(app);
+        canvas::support::start(app);
         app.file_chosen("file", row.bytes);
         REQUIRE(files(app).preview);
         CHECK_FALSE(files(app).preview->can_accept);
@@ -120,7 +120,7 @@ TEST_CASE("a file torn in the middle of its last record joins the whole ones and
     const std::string whole = exported_journal();
     FakeHost host;
     AppState app{host};
-    support::start(app);
+    canvas::support::start(app);
     app.file_chosen("torn.txt", whole.substr(0, whole.size() - 40));
     REQUIRE(files(app).preview);
     CHECK(files(app).preview->problems.front().code == base::Trouble::file_torn);
@@ -135,9 +135,9 @@ TEST_CASE("a file torn in the middle of its last record joins the whole ones and
 TEST_CASE("while another window holds the pen nothing is handed to the store", "[app][saving]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
+    canvas::support::start(app);
     app.read_only(true);
-    support::add_aircraft(app);
+    canvas::support::add_aircraft(app);
     CHECK(host.asked.empty());
     REQUIRE(app.screen().notices.size() == 1);
     CHECK(app.screen().read_only);

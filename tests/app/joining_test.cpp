@@ -2,6 +2,7 @@
 #include "catch_amalgamated.hpp"
 #include "tests/app/fake_host.hpp"
 #include "tests/support/hangar.hpp"
+#include "tests/support/said.hpp"
 
 #include <algorithm>
 
@@ -14,8 +15,8 @@ using namespace twoclocks;
 using namespace twoclocks::canvas;
 using canvas::support::FakeHost;
 using facts::Fact;
-using ::twoclocks::support::Hangar;
 using ::twoclocks::support::reads;
+using twoclocks::support::said;
 
 std::string file_of(const facts::Journal& journal, const std::vector<Fact>& more) {
     facts::Journal out = journal;
@@ -25,8 +26,8 @@ std::string file_of(const facts::Journal& journal, const std::vector<Fact>& more
 }
 
 /// A device that has joined one file and looks at another.
-struct Bench {
-    Bench(const std::string& has, const std::string& file) {
+struct Joining {
+    Joining(const std::string& has, const std::string& file) {
         canvas::support::start(app);
         app.file_chosen("mine.jsonl", has);
         app.apply(intent::AcceptImport{});
@@ -52,10 +53,6 @@ struct Bench {
     AppState app{host};
 };
 
-std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
-
 const views::QuestionView::Side& side_from(const Disagreement& one, const std::string& origin) {
     const auto& sides = one.question.sides;
     const auto found = std::find_if(
@@ -78,9 +75,9 @@ std::int32_t side_of(const views::QuestionView& question, const std::string& val
 
 TEST_CASE("a file that disagrees is told with both values, who, when, on which device, and where",
           "[app][joining]") {
-    Hangar h;
-    Bench bench{file_of(h.journal, {h.ann.correct(h.reading, reads(1650))}),
-                file_of(h.journal, {h.ben.correct(h.reading, reads(1700))})};
+    twoclocks::support::Hangar h;
+    Joining bench{file_of(h.journal, {h.ann.correct(h.reading, reads(1650))}),
+                  file_of(h.journal, {h.ben.correct(h.reading, reads(1700))})};
     REQUIRE(bench.preview().disagreements.size() == 1);
     const Disagreement& one = bench.preview().disagreements.front();
     CHECK(said(one.about) == "ISLE-1: records would disagree");
@@ -102,9 +99,9 @@ TEST_CASE("a file that disagrees is told with both values, who, when, on which d
 
 TEST_CASE("joined and left open the safer value is in use; set aside, all is as before",
           "[app][joining]") {
-    Hangar h;
-    Bench bench{file_of(h.journal, {h.ann.correct(h.reading, reads(1650))}),
-                file_of(h.journal, {h.ben.correct(h.reading, reads(1700))})};
+    twoclocks::support::Hangar h;
+    Joining bench{file_of(h.journal, {h.ann.correct(h.reading, reads(1650))}),
+                  file_of(h.journal, {h.ben.correct(h.reading, reads(1700))})};
     bench.app.apply(intent::AcceptImport{});
     bench.host.answer(bench.app);
     const auto aircraft = [&]() -> views::AircraftView {
@@ -129,23 +126,23 @@ TEST_CASE("joined and left open the safer value is in use; set aside, all is as 
 }
 
 TEST_CASE("a question that is asked already is not told again", "[app][joining]") {
-    Hangar h;
+    twoclocks::support::Hangar h;
     const Fact first = h.ann.correct(h.reading, reads(1650));
     const Fact second = h.ben.correct(h.reading, reads(1700));
-    Bench bench{file_of(h.journal, {first, second}),
-                file_of(h.journal, {first, second, h.read(h.ben, "2024-06-20", 1750)})};
+    Joining bench{file_of(h.journal, {first, second}),
+                  file_of(h.journal, {first, second, h.read(h.ben, "2024-06-20", 1750)})};
     CHECK(bench.preview().disagreements.empty());
     CHECK(bench.changes().front() == "1 new reading for ISLE-1");
 }
 
 TEST_CASE("an answer in the file is told as one, and what it settles is asked no more",
           "[app][joining]") {
-    Hangar h;
+    twoclocks::support::Hangar h;
     const Fact first = h.ann.correct(h.reading, reads(1650));
     const Fact second = h.ben.correct(h.reading, reads(1700));
     const std::vector<facts::Ref> sides{{first.id, 0}, {second.id, 0}};
-    Bench bench{file_of(h.journal, {first, second}),
-                file_of(h.journal, {first, second, h.ann.answer(h.id(), sides, {sides[0]})})};
+    Joining bench{file_of(h.journal, {first, second}),
+                  file_of(h.journal, {first, second, h.ann.answer(h.id(), sides, {sides[0]})})};
     CHECK(bench.preview().disagreements.empty());
     CHECK(bench.changes() ==
           std::vector<std::string>{
@@ -155,13 +152,13 @@ TEST_CASE("an answer in the file is told as one, and what it settles is asked no
 
 TEST_CASE("two people who correct alike do not disagree: the side is here and in the file",
           "[app][joining]") {
-    Hangar h;
-    Bench alike{file_of(h.journal, {h.ann.correct(h.reading, reads(1650))}),
-                file_of(h.journal, {h.ben.correct(h.reading, reads(1650))})};
+    twoclocks::support::Hangar h;
+    Joining alike{file_of(h.journal, {h.ann.correct(h.reading, reads(1650))}),
+                  file_of(h.journal, {h.ben.correct(h.reading, reads(1650))})};
     CHECK(alike.preview().disagreements.empty());
     const Fact shared = h.ann.correct(h.reading, reads(1650));
-    Bench both{file_of(h.journal, {shared}),
-               file_of(h.journal, {shared, h.ben.correct(h.reading, reads(1700))})};
+    Joining both{file_of(h.journal, {shared}),
+                 file_of(h.journal, {shared, h.ben.correct(h.reading, reads(1700))})};
     REQUIRE(both.preview().disagreements.size() == 1);
     const Disagreement& one = both.preview().disagreements.front();
     CHECK(said(side_from(one, "Here and in the file").value) == "Reading 165.0 h");
@@ -170,15 +167,15 @@ TEST_CASE("two people who correct alike do not disagree: the side is here and in
 
 TEST_CASE("a limit that moves the calendar is told by its day, one that goes unknown as unknown",
           "[app][joining]") {
-    Hangar h;
+    twoclocks::support::Hangar h;
     facts::LimitSet shorter = std::get<facts::LimitSet>(h.overhaul_limit.body.fields);
     shorter.months = 120;
-    Bench bench{file_of(h.journal, {}),
-                file_of(h.journal,
-                        {h.ben.correct(
-                            h.overhaul_limit,
-                            ::twoclocks::support::body(
-                                h.overhaul_limit.body.on, h.overhaul_limit.body.about, shorter))})};
+    Joining bench{file_of(h.journal, {}),
+                  file_of(h.journal,
+                          {h.ben.correct(h.overhaul_limit,
+                                         ::twoclocks::support::body(h.overhaul_limit.body.on,
+                                                                    h.overhaul_limit.body.about,
+                                                                    shorter))})};
     // 2020-01-01 and 144 months, 120 months.
     CHECK(bench.changes().back() ==
           "ISLE-1, calendar limit of the overhaul: 1 Jan 2032 now, 1 Jan 2030 with this file");

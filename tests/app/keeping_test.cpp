@@ -1,20 +1,16 @@
 // Where the records are kept: what the browser promised, what is in no file yet, what went wrong.
 #include "catch_amalgamated.hpp"
 #include "tests/app/fake_host.hpp"
+#include "tests/support/said.hpp"
 
 #include <algorithm>
-
-#include "engine/base/region.hpp"
 
 namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using support::FakeHost;
-
-std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
+using canvas::support::FakeHost;
+using twoclocks::support::said;
 
 std::string all_storage(AppState& app) {
     app.apply(intent::OpenFiles{});
@@ -54,7 +50,7 @@ TEST_CASE("the page of files says what the browser promised and how much room th
           "[app][keeping]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
+    canvas::support::start(app);
     CHECK(has(all_storage(app), "is asked with the first save"));
     CHECK_FALSE(has(all_storage(app), " MB"));
     app.storage_note("persisted", 0);
@@ -71,9 +67,9 @@ TEST_CASE("records in no file yet are counted, and the fleet asks for a copy aft
           "[app][keeping]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
+    canvas::support::start(app);
     CHECK(not_copied(app).empty());
-    support::add_aircraft(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     CHECK(not_copied(app) == "5 records written here are in no file yet");
     CHECK(reminder(app).empty());
@@ -96,7 +92,7 @@ TEST_CASE("records in no file yet are counted, and the fleet asks for a copy aft
         } else {
             again.set_setting("exported_at", "yesterday");
         }
-        support::start(again);
+        canvas::support::start(again);
         later(again, 14);
         CHECK(reminder(again).empty() == remembered);
     }
@@ -105,13 +101,13 @@ TEST_CASE("records in no file yet are counted, and the fleet asks for a copy aft
 TEST_CASE("records that came in a file need no copy", "[app][keeping]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     app.apply(intent::ExportJournal{});
     FakeHost other_host;
     AppState other{other_host};
-    support::start(other);
+    canvas::support::start(other);
     other.file_chosen("a.jsonl", host.file);
     other.apply(intent::AcceptImport{});
     other_host.answer(other);
@@ -124,7 +120,7 @@ TEST_CASE("what is wrong with the store stays on the page beside everything else
           "[app][keeping]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
+    canvas::support::start(app);
     app.storage_note("cut", 1);
     app.storage_note("gap", 1);
     app.storage_note("gap", 2);
@@ -153,7 +149,7 @@ TEST_CASE("what is wrong with the store stays on the page beside everything else
 TEST_CASE("a browser that keeps nothing is said at once", "[app][keeping]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
+    canvas::support::start(app);
     app.storage_note("refused", 1);
     REQUIRE(app.screen().notices.size() == 1);
     CHECK(app.screen().notices.front().urgent);

@@ -3,6 +3,7 @@
 
 #include "catch_amalgamated.hpp"
 #include "tests/app/fake_host.hpp"
+#include "tests/support/said.hpp"
 
 #include <optional>
 #include <string>
@@ -10,19 +11,15 @@
 #include <utility>
 #include <vector>
 
-#include "engine/base/region.hpp"
 #include "engine/facts/parse.hpp"
 #include "engine/facts/print.hpp"
 
 namespace twoclocks::canvas::support {
 
 using facts::LimitSet;
+using twoclocks::support::said;
 
 inline constexpr base::Date today{20'782};  // as start says
-
-inline std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
 
 /// One aircraft with its overhaul.
 struct Hangar {

@@ -8,7 +8,13 @@ namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using namespace twoclocks::canvas::support;
+using canvas::support::begin_inspection;
+using canvas::support::FakeHost;
+using canvas::support::Hangar;
+using canvas::support::inspection;
+using canvas::support::said;
+using canvas::support::same;
+using canvas::support::today;
 using facts::LimitSet;
 
 /// A limit with every setting that can stand beside the others.

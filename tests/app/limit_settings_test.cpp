@@ -6,7 +6,10 @@ namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using namespace twoclocks::canvas::support;
+using canvas::support::begin_inspection;
+using canvas::support::Hangar;
+using canvas::support::inspection;
+using canvas::support::same;
 using facts::LimitSet;
 
 }  // namespace

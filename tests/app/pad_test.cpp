@@ -1,35 +1,26 @@
 // The pad beside its digits: clearing all of them, and the day that is one tap away.
 #include "catch_amalgamated.hpp"
 #include "tests/app/fake_host.hpp"
+#include "tests/app/shown.hpp"
+#include "tests/support/said.hpp"
 
 #include <string>
-
-#include "engine/base/region.hpp"
 
 namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using support::FakeHost;
-
-std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
-
-const LogPage::Pad& pad(AppState& app) {
-    const auto* page = std::get_if<LogPage>(&app.screen().page);
-    REQUIRE(page != nullptr);
-    REQUIRE(page->pad);
-    return *page->pad;
-}
+using canvas::support::FakeHost;
+using canvas::support::pad;
+using twoclocks::support::said;
 
 }  // namespace
 
 TEST_CASE("the pad clears all digits, and brings them back", "[app][log]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     app.apply(intent::OpenLog{});
     CHECK_FALSE(pad(app).can_clear);

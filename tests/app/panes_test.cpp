@@ -6,14 +6,14 @@ namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using support::FakeHost;
+using canvas::support::FakeHost;
 
 /// A wide page with the invented aircraft of the tests on it.
-struct Desk {
-    Desk() {
-        support::start(app);
+struct TwoPanes {
+    TwoPanes() {
+        canvas::support::start(app);
         app.set_two_panes(true);
-        support::add_aircraft(app);
+        canvas::support::add_aircraft(app);
         host.answer(app);
         host.pushed = 0;
     }
@@ -49,7 +49,7 @@ struct Desk {
 }  // namespace
 
 TEST_CASE("beside the fleet stands the aircraft that needs me first", "[app][panes]") {
-    Desk desk;
+    TwoPanes desk;
     desk.add_another("TEST-2");
     desk.app.apply(intent::OpenFleet{});
     REQUIRE(desk.list().cards.size() == 2);
@@ -60,7 +60,7 @@ TEST_CASE("beside the fleet stands the aircraft that needs me first", "[app][pan
 
 TEST_CASE("choosing another aircraft takes the place of the last: one Back leads out",
           "[app][panes]") {
-    Desk desk;
+    TwoPanes desk;
     desk.add_another("TEST-2");
     desk.app.apply(intent::OpenFleet{});
     const base::Id first = desk.list().cards[0].id;
@@ -76,7 +76,7 @@ TEST_CASE("choosing another aircraft takes the place of the last: one Back leads
 }
 
 TEST_CASE("beside the history stands the record that was chosen, and no sheet", "[app][panes]") {
-    Desk desk;
+    TwoPanes desk;
     desk.app.apply(intent::OpenHistory{});
     CHECK(std::holds_alternative<NothingChosenPage>(desk.app.screen().page));
     const auto& history = std::get<views::HistoryView>(desk.app.screen().beside->list);
@@ -93,7 +93,7 @@ TEST_CASE("beside the history stands the record that was chosen, and no sheet", 
 
 TEST_CASE("a record opened from a why lies on top of the aircraft, wide or not", "[app][panes]") {
     for (const bool two : {true, false}) {
-        Desk desk;
+        TwoPanes desk;
         desk.app.set_two_panes(two);
         desk.app.apply(intent::OpenHistory{});
         const Screen& wide = desk.app.screen();
@@ -106,7 +106,7 @@ TEST_CASE("a record opened from a why lies on top of the aircraft, wide or not",
 }
 
 TEST_CASE("a form keeps the list it came from beside it", "[app][panes]") {
-    Desk desk;
+    TwoPanes desk;
     desk.app.apply(intent::OpenHistory{});
     const auto& history = std::get<views::HistoryView>(desk.app.screen().beside->list);
     const base::Id record = history.rows.front().fact;
@@ -119,7 +119,7 @@ TEST_CASE("a form keeps the list it came from beside it", "[app][panes]") {
 }
 
 TEST_CASE("a narrow page has nothing beside it", "[app][panes]") {
-    Desk desk;
+    TwoPanes desk;
     desk.app.set_two_panes(false);
     desk.app.apply(intent::OpenFleet{});
     CHECK_FALSE(desk.app.screen().beside);

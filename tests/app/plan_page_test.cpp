@@ -25,7 +25,7 @@ const views::PlanTaskRow& row_of(Hangar& h, const std::string& key) {
     return plan_of(h).rows.front();
 }
 
-const FieldView& field(Hangar& h, const std::string& id) {
+const FieldView& field_shown(Hangar& h, const std::string& id) {
     const auto* page = std::get_if<FormPage>(&h.app.screen().page);
     REQUIRE(page != nullptr);
     for (const FieldView& one : page->fields)
@@ -41,7 +41,7 @@ TEST_CASE("a task is tapped, its days are changed, and the plan is shown again",
     h.app.apply(intent::OpenPlan{h.aircraft});
     CHECK(said(row_of(h, "kit").estimate).starts_with("Our estimate of 29 Nov 2026"));
     h.app.apply(intent::OpenTask{FormKind::plan_task, h.aircraft, "kit"});
-    CHECK(field(h, "likely").text == "154");
+    CHECK(field_shown(h, "likely").text == "154");
     h.type("low", "190");
     h.type("likely", "200");
     h.type("high", "210");
@@ -62,14 +62,14 @@ TEST_CASE("days in the wrong order, too many, or only some are complained of", "
     h.app.apply(intent::OpenTask{FormKind::plan_task, h.aircraft, "kit"});
     h.type("low", "300");
     h.send();
-    CHECK(field(h, "likely").problem->code == base::Trouble::task_out_of_order);
+    CHECK(field_shown(h, "likely").problem->code == base::Trouble::task_out_of_order);
     h.type("low", "");
     h.send();
-    CHECK(field(h, "low").problem->code == base::Trouble::plan_task_days_missing);
+    CHECK(field_shown(h, "low").problem->code == base::Trouble::plan_task_days_missing);
     h.type("low", "1");
     h.type("high", "3654");
     h.send();
-    CHECK(field(h, "high").problem->code == base::Trouble::form_too_large);
+    CHECK(field_shown(h, "high").problem->code == base::Trouble::form_too_large);
     CHECK(h.records().size() == recorded);
 }
 
@@ -77,9 +77,9 @@ TEST_CASE("another task needs a name and its days, and joins where it is put", "
     Hangar h;
     h.app.apply(intent::OpenForm{FormKind::plan_task, h.aircraft});
     h.app.apply(intent::ChooseOption{"task", 27});
-    CHECK(field(h, "likely").text.empty());
+    CHECK(field_shown(h, "likely").text.empty());
     h.send();
-    CHECK(field(h, "likely").problem->code == base::Trouble::form_needed);
+    CHECK(field_shown(h, "likely").problem->code == base::Trouble::form_needed);
     h.type("low", "1");
     h.type("likely", "2");
     h.type("high", "3");
@@ -100,7 +100,7 @@ TEST_CASE("how far a task is: begun, promised for a day, done", "[app][plan]") {
     h.app.apply(intent::OpenTask{FormKind::plan_step, h.aircraft, "kit"});
     h.app.apply(intent::ChooseOption{"step", 1});
     h.send();
-    CHECK(field(h, "promised").problem->code == base::Trouble::form_needed);
+    CHECK(field_shown(h, "promised").problem->code == base::Trouble::form_needed);
     h.type("promised", "2027-03-01");
     h.type("reference", "Order 7");
     h.send();
@@ -110,17 +110,17 @@ TEST_CASE("how far a task is: begun, promised for a day, done", "[app][plan]") {
     h.app.apply(intent::OpenTask{FormKind::plan_step, h.aircraft, "quotes"});
     h.type("date", "2199-01-01");
     h.send();
-    CHECK(field(h, "date").problem->code == base::Trouble::form_day_ahead);
+    CHECK(field_shown(h, "date").problem->code == base::Trouble::form_day_ahead);
 }
 
 TEST_CASE("how sure to be goes from 50 to 99", "[app][plan]") {
     Hangar h;
     h.app.apply(intent::OpenForm{FormKind::plan_terms, h.aircraft});
-    CHECK(field(h, "confidence").text == "90");
+    CHECK(field_shown(h, "confidence").text == "90");
     for (const char* wrong : {"49", "100"}) {
         h.type("confidence", wrong);
         h.send();
-        CHECK(field(h, "confidence").problem->code == base::Trouble::plan_confidence_range);
+        CHECK(field_shown(h, "confidence").problem->code == base::Trouble::plan_confidence_range);
     }
     h.type("confidence", "80");
     h.type("cores", "120");
@@ -140,7 +140,7 @@ TEST_CASE("closed days end on or after the day they begin", "[app][plan]") {
     h.type("first", "2026-12-24");
     h.type("last", "2026-12-23");
     h.send();
-    CHECK(field(h, "last").problem->code == base::Trouble::closed_backwards);
+    CHECK(field_shown(h, "last").problem->code == base::Trouble::closed_backwards);
     h.type("last", "2027-01-06");
     h.send();
     const auto [body, closed] = h.last<facts::Closed>();

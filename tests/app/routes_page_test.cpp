@@ -18,7 +18,7 @@ const views::RoutesView& routes_of(Hangar& h) {
     return page->view;
 }
 
-const views::PlanView& plan_of(Hangar& h) {
+const views::PlanView& open_plan_of(Hangar& h) {
     h.app.apply(intent::OpenPlan{h.aircraft});
     const auto* page = std::get_if<PlanPage>(&h.app.screen().page);
     REQUIRE(page != nullptr);
@@ -78,7 +78,7 @@ TEST_CASE("a route is added, opened again as it was said, and changed", "[app][r
     CHECK(changed.chosen);
     CHECK(changed.tax_permille == 81);  // what was not touched stays
     CHECK(changed.price_until == route.price_until);
-    CHECK(said(plan_of(h).route.front()) == "Planned by the route Works of the example.");
+    CHECK(said(open_plan_of(h).route.front()) == "Planned by the route Works of the example.");
 }
 
 TEST_CASE("another route taken from the list shows what is recorded of it", "[app][route]") {
@@ -116,7 +116,7 @@ TEST_CASE("a route without a name, with days in disorder or below nothing is com
 
 TEST_CASE("what days are worth brings up the cheapest day", "[app][plan][induct]") {
     Hangar h;
-    CHECK(said(plan_of(h).induction.missing).starts_with("Say what a day of standing"));
+    CHECK(said(open_plan_of(h).induction.missing).starts_with("Say what a day of standing"));
     h.open(FormKind::plan_costs, h.aircraft);
     h.send();
     CHECK(h.problem("lost_day") == base::Trouble::form_needed);
@@ -128,7 +128,7 @@ TEST_CASE("what days are worth brings up the cheapest day", "[app][plan][induct]
     const auto [body, costs] = h.last<facts::PlanCosts>();
     CHECK(base::print_money(*costs.saved_day) == "120.50 EUR");
     CHECK(costs.interest_permille == 45);
-    CHECK(plan_of(h).induction.chart.has_value());
+    CHECK(open_plan_of(h).induction.chart.has_value());
     h.open(FormKind::plan_costs, h.aircraft);
     CHECK(h.field("lost_day").text == "410.00");
     CHECK(h.field("interest_permille").text == "4.5");
@@ -136,14 +136,14 @@ TEST_CASE("what days are worth brings up the cheapest day", "[app][plan][induct]
 
 TEST_CASE("the plan on the page is what is kept, and slip shows against it", "[app][plan][slip]") {
     Hangar h;
-    const facts::PlanKept now = plan_of(h).as_it_stands;
+    const facts::PlanKept now = open_plan_of(h).as_it_stands;
     REQUIRE(now.back_on.has_value());
     h.open(FormKind::plan_kept, h.aircraft);
     CHECK(h.field("back_on").text == base::print_date(*now.back_on));
     h.send();
     const auto [body, kept] = h.last<facts::PlanKept>();
     CHECK(kept.back_on == now.back_on);
-    const views::PlanView& after = plan_of(h);
+    const views::PlanView& after = open_plan_of(h);
     REQUIRE(!after.slip.empty());
     CHECK(said(after.slip.back().name) == "Back in service");
     CHECK(said(after.slip.back().moved) == "as kept");

@@ -6,13 +6,13 @@
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using support::FakeHost;
+using canvas::support::FakeHost;
 
 TEST_CASE("the status of an aircraft opens, explains itself and goes back", "[app][status]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     const auto aircraft = std::get<views::AircraftView>(app.screen().page).id;
     app.apply(intent::OpenStatus{aircraft});

@@ -4,23 +4,20 @@
 #include "catch_amalgamated.hpp"
 #include "tests/app/fake_host.hpp"
 #include "tests/support/pen.hpp"
+#include "tests/support/said.hpp"
 
 #include <string>
 #include <vector>
 
-#include "engine/base/region.hpp"
 #include "engine/limits/due.hpp"
 #include "engine/timeline/state.hpp"
 
 namespace twoclocks::canvas::bench {
 
-using support::FakeHost;
+using twoclocks::canvas::support::FakeHost;
+using twoclocks::support::said;
 
 inline const base::Date today{20'782};  // 2026-11-25, as support::start has it
-
-inline std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
 
 inline const FormPage& form(AppState& app) {
     const auto* page = std::get_if<FormPage>(&app.screen().page);
@@ -74,7 +71,7 @@ inline void submit(AppState& app, FakeHost& host) {
 inline constexpr const char* piston = "Light piston helicopter, overhauled as a whole";
 
 inline void start(AppState& app) {
-    support::start(app);
+    twoclocks::canvas::support::start(app);
 }
 
 /// An aircraft made on 2016-06-15 from the piston template.

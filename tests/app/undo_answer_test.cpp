@@ -15,8 +15,8 @@ using canvas::take_back;
 
 TEST_CASE("an answer that was withdrawn and is wanted back is given once more", "[app][undo]") {
     facts::Journal journal;
-    support::Pen ann{"ann"};
-    const auto on = support::day("2024-05-01");
+    twoclocks::support::Pen ann{"ann"};
+    const auto on = twoclocks::support::day("2024-05-01");
     const facts::Fact added = ann.write(on, {}, facts::AircraftAdded{});
     const facts::Fact first = ann.write(on, {added.id}, facts::Note{"One"});
     const facts::Fact answer = ann.answer(added.id, {{first.id, 0}}, {{first.id, 0}});

@@ -1,20 +1,16 @@
 // Taking back what was just saved: a record that says so, never a deletion.
 #include "catch_amalgamated.hpp"
 #include "tests/app/fake_host.hpp"
+#include "tests/support/said.hpp"
 
 #include <string>
-
-#include "engine/base/region.hpp"
 
 namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using support::FakeHost;
-
-std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
+using canvas::support::FakeHost;
+using twoclocks::support::said;
 
 /// Presses the button of the only notice.
 void press_notice(AppState& app) {
@@ -25,7 +21,7 @@ void press_notice(AppState& app) {
     app.apply(*notice.action);
 }
 
-const views::AircraftView& aircraft_page(AppState& app) {
+const views::AircraftView& page_of_aircraft(AppState& app) {
     const auto* view = std::get_if<views::AircraftView>(&app.screen().page);
     REQUIRE(view != nullptr);
     return *view;
@@ -56,15 +52,15 @@ void save_reading(AppState& app, FakeHost& host, const std::string& digits) {
 TEST_CASE("a saved reading can be taken back at once, and the record says why", "[app][undo]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     save_reading(app, host, "1002.3");
-    CHECK(said(aircraft_page(app).hours_left.text) == "1,197.7 h");
+    CHECK(said(page_of_aircraft(app).hours_left.text) == "1,197.7 h");
     press_notice(app);
-    CHECK(said(aircraft_page(app).hours_left.text) == "1,197.7 h");  // not before it is stored
+    CHECK(said(page_of_aircraft(app).hours_left.text) == "1,197.7 h");  // not before it is stored
     host.answer(app);
-    CHECK(said(aircraft_page(app).hours_left.text) == "1,200.0 h");
+    CHECK(said(page_of_aircraft(app).hours_left.text) == "1,200.0 h");
     CHECK(said(app.screen().notices.front().text) ==
           "Taken back: 1 record. It stays in the history.");
     CHECK_FALSE(app.screen().notices.front().action);
@@ -77,8 +73,8 @@ TEST_CASE("a saved reading can be taken back at once, and the record says why", 
 TEST_CASE("an aircraft that was just added is taken back with all its records", "[app][undo]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     press_notice(app);
     host.answer(app);
@@ -91,8 +87,8 @@ TEST_CASE("the notice of a correction takes it back to what it was", "[app][undo
     for (const FormKind kind : {FormKind::correct, FormKind::withdraw}) {
         FakeHost host;
         AppState app{host};
-        support::start(app);
-        support::add_aircraft(app);
+        canvas::support::start(app);
+        canvas::support::add_aircraft(app);
         host.answer(app);
         save_reading(app, host, "1002.3");
         app.apply(intent::OpenHistory{});
@@ -116,8 +112,8 @@ TEST_CASE("the notice of a correction takes it back to what it was", "[app][undo
 TEST_CASE("a second tap on Take it back writes nothing twice", "[app][undo]") {
     FakeHost host;
     AppState app{host};
-    support::start(app);
-    support::add_aircraft(app);
+    canvas::support::start(app);
+    canvas::support::add_aircraft(app);
     host.answer(app);
     save_reading(app, host, "1002.3");
     const Intent take_back = *app.screen().notices.front().action;

@@ -1,5 +1,6 @@
 // "Hours the meter did not count", "Hours of a kind of flying" and "How fast that uses limits".
 #include "catch_amalgamated.hpp"
+#include "tests/app/shown.hpp"
 #include "tests/support/stored.hpp"
 #include "wasm/app/form.hpp"
 #include "wasm/app/pad.hpp"
@@ -13,11 +14,12 @@ namespace {
 using namespace twoclocks;
 using namespace twoclocks::canvas;
 using base::Trouble;
+using canvas::support::field;
 using twoclocks::support::Stored;
 
 /// A form on the invented journal, without a page around it.
-struct Desk : Stored {
-    Desk() { signer.refresh({19'905, 1'719'800'000'000, 0x1234U, 0x5678U}); }
+struct UseDesk : Stored {
+    UseDesk() { signer.refresh({19'905, 1'719'800'000'000, 0x1234U, 0x5678U}); }
 
     [[nodiscard]] FormContext context() {
         now = state();
@@ -37,19 +39,12 @@ struct Desk : Stored {
     timeline::AircraftState now;
 };
 
-FieldView& field(Form& form, std::string_view id) {
-    FieldView* found = find_field(form, id);
-    CAPTURE(id);
-    REQUIRE(found != nullptr);
-    return *found;
-}
-
 std::optional<Trouble> wrong(Form& form, std::string_view id) {
     const FieldView& found = field(form, id);
     return found.problem ? std::optional{found.problem->code} : std::nullopt;
 }
 
-Form filled(Desk& desk, const char* hours, const char* reads) {
+Form filled(UseDesk& desk, const char* hours, const char* reads) {
     Form form = desk.open(FormKind::meter_adjusted);
     field(form, "hours").text = hours;
     field(form, "reads").text = reads;
@@ -60,7 +55,7 @@ Form filled(Desk& desk, const char* hours, const char* reads) {
 }  // namespace
 
 TEST_CASE("hours of a dead meter are saved and the total holds them", "[app][adjust]") {
-    Desk desk;
+    UseDesk desk;
     Form form = desk.open(FormKind::meter_adjusted);
     CHECK(field(form, "reads").text == "160.0");
     CHECK_FALSE(desk.save(form));
@@ -72,7 +67,7 @@ TEST_CASE("hours of a dead meter are saved and the total holds them", "[app][adj
 }
 
 TEST_CASE("after a rollover the pad takes the lower reading", "[app][adjust]") {
-    Desk desk;
+    UseDesk desk;
     const auto refused = [&](const char* digits) {
         const PadDraft pad{desk.id(), digits, "2024-07-01", {}};
         const auto page = pad_page(pad, views::assess(desk.state(), desk.today));
@@ -103,13 +98,13 @@ TEST_CASE("what the meter cannot have missed is refused", "[app][adjust]") {
           // 183 days from 1 January to 1 July, of 24 h each.
           Row{"4392.1", "160.0", "2024-07-01", "hours", Trouble::form_adjust_absurd}}) {
         CAPTURE(row.hours, row.reads, row.date);
-        Desk desk;
+        UseDesk desk;
         Form form = filled(desk, row.hours, row.reads);
         field(form, "date").text = row.date;
         CHECK_FALSE(desk.save(form));
         CHECK(wrong(form, row.field) == row.code);
     }
-    Desk desk;
+    UseDesk desk;
     Form most = filled(desk, "4392", "160.0");
     CHECK(desk.save(most));
     Form least = filled(desk, "5", "160.0");
@@ -117,7 +112,7 @@ TEST_CASE("what the meter cannot have missed is refused", "[app][adjust]") {
 }
 
 TEST_CASE("hours of a kind and their factor are saved and used", "[app][factor]") {
-    Desk desk;
+    UseDesk desk;
     Form flown = desk.open(FormKind::flown_as);
     field(flown, "hours").text = "10";
     field(flown, "from").text = "2024-06-30";
@@ -145,7 +140,7 @@ TEST_CASE("a factor below one or above ten, and more hours than the days have, a
                                           std::pair{"10", true},
                                           std::pair{"10.0010", false}}) {
         CAPTURE(factor);
-        Desk desk;
+        UseDesk desk;
         Form form = desk.open(FormKind::hours_factor);
         field(form, "factor").text = factor;
         field(form, "source").text = "Letter 7";
@@ -157,14 +152,14 @@ TEST_CASE("a factor below one or above ten, and more hours than the days have, a
                                                std::tuple{"48", "2024-06-30", true},
                                                std::tuple{"48.1", "2024-06-30", false}}) {
         CAPTURE(hours, from);
-        Desk desk;
+        UseDesk desk;
         Form form = desk.open(FormKind::flown_as);
         field(form, "hours").text = hours;
         field(form, "from").text = from;
         CHECK(desk.save(form) == is_fine);
         CHECK((wrong(form, "hours") == Trouble::form_flown_absurd) == !is_fine);
     }
-    Desk desk;
+    UseDesk desk;
     Form backwards = desk.open(FormKind::flown_as);
     field(backwards, "hours").text = "1";
     field(backwards, "from").text = "2024-07-02";

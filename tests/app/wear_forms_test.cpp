@@ -1,6 +1,7 @@
 // "Wear limit" and "Measure wear": what they ask, what they refuse, what is saved.
 #include "catch_amalgamated.hpp"
 #include "tests/app/fake_host.hpp"
+#include "tests/app/shown.hpp"
 #include "tests/support/worn.hpp"
 #include "wasm/app/form.hpp"
 
@@ -12,11 +13,12 @@ namespace {
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
+using canvas::support::field;
 using twoclocks::support::Worn;
 
 /// A form on the invented journal, without a page around it.
-struct Desk : Worn {
-    Desk() { signer.refresh({19'905, 1'719'800'000'000, 0x1234U, 0x5678U}); }
+struct WearDesk : Worn {
+    WearDesk() { signer.refresh({19'905, 1'719'800'000'000, 0x1234U, 0x5678U}); }
 
     [[nodiscard]] FormContext context() {
         state = timeline::replay(journal, id(), today);
@@ -38,16 +40,10 @@ struct Desk : Worn {
     timeline::AircraftState state;
 };
 
-FieldView& field(Form& form, std::string_view id) {
-    FieldView* found = find_field(form, id);
-    REQUIRE(found != nullptr);
-    return *found;
-}
-
 }  // namespace
 
 TEST_CASE("a limit and a measurement are kept to the thousandth", "[app][wear]") {
-    Desk desk;
+    WearDesk desk;
     Form limit = desk.open(FormKind::wear_limit, desk.check.id);
     CHECK(find_field(limit, "item") == nullptr);
     field(limit, "sense").chosen = 1;
@@ -84,7 +80,7 @@ TEST_CASE("what a record cannot hold is refused", "[app][wear]") {
                            Row{"2000000.001", "mm", "2024-07-01", "value"},
                            Row{"3", "mm", "2024-07-02", "date"}}) {
         CAPTURE(row.value, row.unit, row.date);
-        Desk desk;
+        WearDesk desk;
         Form form = desk.open(FormKind::measure_wear, desk.check.id);
         field(form, "value").text = row.value;
         field(form, "unit").text = row.unit;
@@ -92,7 +88,7 @@ TEST_CASE("what a record cannot hold is refused", "[app][wear]") {
         CHECK_FALSE(desk.save(form));
         CHECK(field(form, row.wrong).problem.has_value());
     }
-    Desk desk;
+    WearDesk desk;
     Form most = desk.open(FormKind::measure_wear, desk.check.id);
     field(most, "value").text = "2000000";
     field(most, "unit").text = "mm";
@@ -100,7 +96,7 @@ TEST_CASE("what a record cannot hold is refused", "[app][wear]") {
 }
 
 TEST_CASE("from the aircraft a limit is for an item of the list, or for a new one", "[app][wear]") {
-    Desk desk;
+    WearDesk desk;
     Form form = desk.open(FormKind::wear_limit, desk.id());
     REQUIRE(field(form, "item").options.size() == 3);
     field(form, "limit").text = "4";

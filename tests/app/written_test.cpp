@@ -15,7 +15,7 @@ using namespace twoclocks;
 using namespace twoclocks::canvas;
 using base::Word;
 
-FieldView field(FieldKind kind, const char* text) {
+FieldView field_of(FieldKind kind, const char* text) {
     if (kind == FieldKind::money)
         return make_money("it", Word::specimen_amount, text, {}, Need::needed);
     return make_field("it", Word::field_other, kind, text, Need::needed);
@@ -65,7 +65,7 @@ TEST_CASE("hours are understood beside the field, or refused with what to do", "
                            Row{"200000", "200,000.0 h"},
                            Row{"200000.1", "hours_absurd"}}) {
         CAPTURE(row.text);
-        CHECK(beside(field(FieldKind::hours, row.text)) == row.outcome);
+        CHECK(beside(field_of(FieldKind::hours, row.text)) == row.outcome);
     }
 }
 
@@ -78,7 +78,7 @@ TEST_CASE("whole numbers, decimals, money and days as well", "[app][fields]") {
                            Row{"999 999 999", "999,999,999"},
                            Row{"1 000 000 000", "form_too_large"}}) {
         CAPTURE(row.text);
-        CHECK(beside(field(FieldKind::whole, row.text)) == row.outcome);
+        CHECK(beside(field_of(FieldKind::whole, row.text)) == row.outcome);
     }
     for (const Row& row : {Row{"1234,5", "1,234.50 EUR"},
                            Row{"1'234.50", "1,234.50 EUR"},
@@ -89,14 +89,14 @@ TEST_CASE("whole numbers, decimals, money and days as well", "[app][fields]") {
                            Row{"5 XAU", "money_currency"},
                            Row{"lots", "money_malformed"}}) {
         CAPTURE(row.text);
-        CHECK(beside(field(FieldKind::money, row.text)) == row.outcome);
+        CHECK(beside(field_of(FieldKind::money, row.text)) == row.outcome);
     }
     for (const Row& row : {Row{"2026-05-31", "31 May 2026"},
                            Row{" 2026-05-31 ", "31 May 2026"},
                            Row{"2026-02-30", "date_impossible"},
                            Row{"31.5.2026", "date_malformed"}}) {
         CAPTURE(row.text);
-        CHECK(beside(field(FieldKind::date, row.text)) == row.outcome);
+        CHECK(beside(field_of(FieldKind::date, row.text)) == row.outcome);
     }
 }
 
@@ -150,7 +150,7 @@ TEST_CASE("a search finds every word, anywhere and in any case", "[app][fields]"
 
 TEST_CASE("a long list shows no more rows than are looked through, and none while closed",
           "[app][fields]") {
-    FieldView money = field(FieldKind::money, "");
+    FieldView money = field_of(FieldKind::money, "");
     understand(money);
     CHECK(money.shown.empty());
     money.open = true;

@@ -1,7 +1,9 @@
 #include "engine/base/date.hpp"
 
 #include "catch_amalgamated.hpp"
+#include "tests/support/adds.hpp"
 #include "tests/support/first_trouble.hpp"
+#include "tests/support/pen.hpp"
 
 #include <cstdint>
 #include <limits>
@@ -9,6 +11,8 @@
 #include <type_traits>
 
 using namespace twoclocks::base;
+using twoclocks::support::adds;
+using twoclocks::support::day;
 using twoclocks::support::first_trouble;
 
 namespace {
@@ -18,20 +22,9 @@ constexpr std::int32_t most_int = std::numeric_limits<std::int32_t>::max();
 constexpr std::int32_t first_day_number = -25567;  // 1900-01-01
 constexpr std::int32_t last_day_number = 84005;    // 2199-12-31
 
-Date day(const char* text) {
-    const Result<Date> read = parse_date(text);
-    REQUIRE(read.ok());
-    return read.value();
-}
-
 std::string plus_months(const char* from, std::int32_t months, CalendarRule rule) {
     return print_date(add_months(day(from), months, rule));
 }
-
-template <class Left, class Right>
-constexpr bool adds = requires(Left left, Right right) {
-    left + right;
-};
 
 // A day is not a number and two days have no sum.
 static_assert(!std::is_convertible_v<std::int32_t, Date>);

@@ -1,6 +1,7 @@
 #include "engine/base/flight_time.hpp"
 
 #include "catch_amalgamated.hpp"
+#include "tests/support/adds.hpp"
 #include "tests/support/first_trouble.hpp"
 
 #include <cstdint>
@@ -11,14 +12,10 @@
 #include "engine/base/count.hpp"
 
 using namespace twoclocks::base;
+using twoclocks::support::adds;
 using twoclocks::support::first_trouble;
 
 namespace {
-
-template <class Left, class Right>
-constexpr bool adds = requires(Left left, Right right) {
-    left + right;
-};
 
 // Hours, landings and bare numbers do not mix.
 static_assert(adds<FlightTime, FlightTime>);

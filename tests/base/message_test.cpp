@@ -26,7 +26,7 @@ struct TroubleRow {
     std::string_view remedy;
 };
 
-const std::vector<WordRow> words{
+const std::vector<WordRow> word_rows{
 #define WORD(id, text) {Word::id, #id, text},
 #define TROUBLE(id, what, remedy)
 #include "engine/base/words.def"
@@ -34,7 +34,7 @@ const std::vector<WordRow> words{
 #undef TROUBLE
 };
 
-const std::vector<TroubleRow> troubles{
+const std::vector<TroubleRow> trouble_rows{
 #define WORD(id, text)
 #define TROUBLE(id, what, remedy) {Trouble::id, #id, what, remedy},
 #include "engine/base/words.def"
@@ -114,16 +114,16 @@ std::string fault_of_entry(std::string_view text) {
 }  // namespace
 
 TEST_CASE("every word is found by its id", "[base][message]") {
-    REQUIRE(words.size() > 100);
-    for (const WordRow& row : words) {
+    REQUIRE(word_rows.size() > 100);
+    for (const WordRow& row : word_rows) {
         CHECK(name_of(row.word) == row.name);
         CHECK(pattern(row.word) == row.text);
     }
 }
 
 TEST_CASE("every trouble is found by its id", "[base][message]") {
-    REQUIRE(troubles.size() > 20);
-    for (const TroubleRow& row : troubles) {
+    REQUIRE(trouble_rows.size() > 20);
+    for (const TroubleRow& row : trouble_rows) {
         CHECK(name_of(row.code) == row.name);
         CHECK(pattern_what(row.code) == row.what);
         CHECK(pattern_remedy(row.code) == row.remedy);
@@ -131,7 +131,7 @@ TEST_CASE("every trouble is found by its id", "[base][message]") {
 }
 
 TEST_CASE("every word of the catalogue is fit to be shown", "[base][message]") {
-    for (const WordRow& row : words) {
+    for (const WordRow& row : word_rows) {
         INFO(row.name << ": " << row.text);
         CHECK(fault_of_entry(row.text) == "");
         CHECK(in_order(slots(row.text)));
@@ -140,7 +140,7 @@ TEST_CASE("every word of the catalogue is fit to be shown", "[base][message]") {
 }
 
 TEST_CASE("every trouble says in sentences what happened and what to do", "[base][message]") {
-    for (const TroubleRow& row : troubles) {
+    for (const TroubleRow& row : trouble_rows) {
         INFO(row.name << ": " << row.what << " / " << row.remedy);
         CHECK(fault_of_entry(row.what) == "");
         CHECK(fault_of_entry(row.remedy) == "");
@@ -154,7 +154,7 @@ TEST_CASE("every trouble says in sentences what happened and what to do", "[base
 
 TEST_CASE("no trouble is told in the words of another", "[base][message]") {
     std::set<std::string_view> seen;
-    for (const TroubleRow& row : troubles) {
+    for (const TroubleRow& row : trouble_rows) {
         INFO(row.name);
         CHECK(seen.insert(row.what).second);
     }

@@ -31,7 +31,7 @@ std::string read(const char* text, const char* otherwise = "EUR") {
     return money ? print_money(money.value()) : first_trouble(money);
 }
 
-struct Row {
+struct MoneyText {
     const char* text;
     const char* outcome;
 };
@@ -39,61 +39,61 @@ struct Row {
 }  // namespace
 
 TEST_CASE("amounts are read with every separator people write", "[base][money]") {
-    for (const Row& row : {Row{"0", "0.00 EUR"},
-                           Row{"1234", "1234.00 EUR"},
-                           Row{"1234.5", "1234.50 EUR"},
-                           Row{"1234,50", "1234.50 EUR"},
-                           Row{"1 234,50", "1234.50 EUR"},
-                           Row{"1\u202F234,50", "1234.50 EUR"},
-                           Row{"1\u00A0234.50", "1234.50 EUR"},
-                           Row{"1'234.50", "1234.50 EUR"},
-                           Row{"1’234.50", "1234.50 EUR"},
-                           Row{"1.234,50", "1234.50 EUR"},
-                           Row{"1,234.50", "1234.50 EUR"},
-                           Row{"1,234,567", "1234567.00 EUR"},
-                           Row{"1.234.567,8", "1234567.80 EUR"},
-                           Row{"-12,5", "-12.50 EUR"},
-                           Row{"−0.05", "-0.05 EUR"},
-                           Row{"\t1234.50\r\n", "1234.50 EUR"},
-                           Row{"1 234,50 CHF", "1234.50 CHF"},
-                           Row{"CHF 1'234.50", "1234.50 CHF"},
-                           Row{"usd1234", "1234.00 USD"},
-                           Row{"1234usd", "1234.00 USD"},
-                           Row{"0.123 KWD", "0.123 KWD"},
-                           Row{"1.2345 CLF", "1.2345 CLF"}}) {
+    for (const MoneyText& row : {MoneyText{"0", "0.00 EUR"},
+                                 MoneyText{"1234", "1234.00 EUR"},
+                                 MoneyText{"1234.5", "1234.50 EUR"},
+                                 MoneyText{"1234,50", "1234.50 EUR"},
+                                 MoneyText{"1 234,50", "1234.50 EUR"},
+                                 MoneyText{"1\u202F234,50", "1234.50 EUR"},
+                                 MoneyText{"1\u00A0234.50", "1234.50 EUR"},
+                                 MoneyText{"1'234.50", "1234.50 EUR"},
+                                 MoneyText{"1’234.50", "1234.50 EUR"},
+                                 MoneyText{"1.234,50", "1234.50 EUR"},
+                                 MoneyText{"1,234.50", "1234.50 EUR"},
+                                 MoneyText{"1,234,567", "1234567.00 EUR"},
+                                 MoneyText{"1.234.567,8", "1234567.80 EUR"},
+                                 MoneyText{"-12,5", "-12.50 EUR"},
+                                 MoneyText{"−0.05", "-0.05 EUR"},
+                                 MoneyText{"\t1234.50\r\n", "1234.50 EUR"},
+                                 MoneyText{"1 234,50 CHF", "1234.50 CHF"},
+                                 MoneyText{"CHF 1'234.50", "1234.50 CHF"},
+                                 MoneyText{"usd1234", "1234.00 USD"},
+                                 MoneyText{"1234usd", "1234.00 USD"},
+                                 MoneyText{"0.123 KWD", "0.123 KWD"},
+                                 MoneyText{"1.2345 CLF", "1.2345 CLF"}}) {
         CAPTURE(row.text);
         CHECK(read(row.text) == row.outcome);
     }
 }
 
 TEST_CASE("what is no plain amount is refused by its own name", "[base][money]") {
-    for (const Row& row : {Row{"", "money_malformed"},
-                           Row{"EUR", "money_malformed"},
-                           Row{".5", "money_malformed"},
-                           Row{"5.", "money_malformed"},
-                           Row{"12:30", "money_malformed"},
-                           Row{"1 5,50", "money_malformed"},
-                           Row{"1.5 7", "money_malformed"},
-                           Row{"1,23,45.6", "money_malformed"},
-                           Row{"EUR 5 EUR", "money_malformed"},
-                           Row{"$5", "money_malformed"},
-                           Row{"1,234", "money_ambiguous"},
-                           Row{"1.234", "money_ambiguous"},
-                           Row{"999,000 USD", "money_ambiguous"},
-                           Row{"1.234 KWD", "money_ambiguous"},
-                           Row{"1.2345", "money_decimals"},
-                           Row{"0.005", "money_decimals"},
-                           Row{"12.5 JPY", "money_decimals"},
-                           Row{"1.2345 KWD", "money_decimals"},
-                           Row{"5 EURO", "money_currency"},
-                           Row{"5 XAU", "money_currency"},
-                           Row{"5 EU", "money_currency"},
-                           Row{"10000000000000", "10000000000000.00 EUR"},
-                           Row{"10000000000000.01", "money_absurd"},
-                           Row{"10000000000001", "money_absurd"},
-                           Row{"99999999999999999999999999", "money_absurd"},
-                           Row{"1000000000000000 JPY", "1000000000000000 JPY"},
-                           Row{"1000000000000001 JPY", "money_absurd"}}) {
+    for (const MoneyText& row : {MoneyText{"", "money_malformed"},
+                                 MoneyText{"EUR", "money_malformed"},
+                                 MoneyText{".5", "money_malformed"},
+                                 MoneyText{"5.", "money_malformed"},
+                                 MoneyText{"12:30", "money_malformed"},
+                                 MoneyText{"1 5,50", "money_malformed"},
+                                 MoneyText{"1.5 7", "money_malformed"},
+                                 MoneyText{"1,23,45.6", "money_malformed"},
+                                 MoneyText{"EUR 5 EUR", "money_malformed"},
+                                 MoneyText{"$5", "money_malformed"},
+                                 MoneyText{"1,234", "money_ambiguous"},
+                                 MoneyText{"1.234", "money_ambiguous"},
+                                 MoneyText{"999,000 USD", "money_ambiguous"},
+                                 MoneyText{"1.234 KWD", "money_ambiguous"},
+                                 MoneyText{"1.2345", "money_decimals"},
+                                 MoneyText{"0.005", "money_decimals"},
+                                 MoneyText{"12.5 JPY", "money_decimals"},
+                                 MoneyText{"1.2345 KWD", "money_decimals"},
+                                 MoneyText{"5 EURO", "money_currency"},
+                                 MoneyText{"5 XAU", "money_currency"},
+                                 MoneyText{"5 EU", "money_currency"},
+                                 MoneyText{"10000000000000", "10000000000000.00 EUR"},
+                                 MoneyText{"10000000000000.01", "money_absurd"},
+                                 MoneyText{"10000000000001", "money_absurd"},
+                                 MoneyText{"99999999999999999999999999", "money_absurd"},
+                                 MoneyText{"1000000000000000 JPY", "1000000000000000 JPY"},
+                                 MoneyText{"1000000000000001 JPY", "money_absurd"}}) {
         CAPTURE(row.text);
         CHECK(read(row.text) == row.outcome);
     }

@@ -1,6 +1,7 @@
 #include "engine/base/region.hpp"
 
 #include "catch_amalgamated.hpp"
+#include "tests/support/pen.hpp"
 
 #include <cstdint>
 #include <limits>
@@ -9,6 +10,7 @@
 #include "engine/base/message_args.hpp"
 
 using namespace twoclocks::base;
+using twoclocks::support::day;
 
 namespace {
 
@@ -23,10 +25,6 @@ const Region comma{",", "\u202F", DateOrder::day_first};
 /// A figure alone, as the region writes it: `{0}` is the whole pattern of this word.
 std::string figure(Arg arg, const Region& region = day_first) {
     return say(Message{Word::day_figure, {std::move(arg)}}, region);
-}
-
-Date day(const char* text) {
-    return parse_date(text).value();
 }
 
 }  // namespace

@@ -3,7 +3,7 @@
 
 using namespace twoclocks;
 using namespace twoclocks::budget;
-using namespace twoclocks::budget::support;
+using namespace twoclocks::budget::by_hand;
 using base::Trouble;
 using facts::CostGroup;
 using facts::CostTaken;

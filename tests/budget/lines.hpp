@@ -2,18 +2,15 @@
 #pragma once
 
 #include "catch_amalgamated.hpp"
+#include "tests/support/pen.hpp"
 
 #include <string>
 
 #include "engine/budget/from_records.hpp"
 
-namespace twoclocks::budget::support {
+namespace twoclocks::budget::by_hand {
 
-inline base::Date day(const char* text) {
-    const auto date = base::parse_date(text);
-    REQUIRE(date);
-    return date.value();
-}
+using twoclocks::support::day;
 
 inline base::Money money(const char* text) {
     const auto money = base::parse_money(text, {});
@@ -60,4 +57,4 @@ inline std::vector<base::Trouble> codes(const base::Problems& problems) {
     return out;
 }
 
-}  // namespace twoclocks::budget::support
+}  // namespace twoclocks::budget::by_hand

@@ -30,8 +30,8 @@ using namespace support::typed;
 
 namespace {
 
-Codes names_in(const std::string& folder) {
-    Codes out;
+CodeNames codes_in(const std::string& folder) {
+    CodeNames out;
     const std::filesystem::path path{std::string{HOUSE_ROOT} + "/tests/errors/" + folder};
     for (const auto& entry : std::filesystem::directory_iterator{path}) {
         out.insert(entry.path().stem().string());
@@ -39,7 +39,7 @@ Codes names_in(const std::string& folder) {
     return out;
 }
 
-Codes all_codes() {
+CodeNames all_codes() {
     return {
 #define WORD(id, text)
 #define TROUBLE(id, what, remedy) #id,
@@ -136,7 +136,7 @@ TEST_CASE("every file of the gallery is complained of by its own name, at its li
                                 Row{"line_points_missing", 2, "price"},
                                 Row{"closed_backwards", 2, "closed_last"},
                                 Row{"word_newer", 2, "class"}};
-    Codes tried;
+    CodeNames tried;
     for (const Row& row : rows) {
         CAPTURE(row.code);
         tried.insert(row.code);
@@ -152,12 +152,12 @@ TEST_CASE("every file of the gallery is complained of by its own name, at its li
         if (is_kept) CHECK(parsed.facts.size() == 1);
         check_sentences(problem);
     }
-    CHECK(tried == names_in("files"));
+    CHECK(tried == codes_in("files"));
 }
 
 TEST_CASE("every record of the gallery that does not add up says so, and nothing else",
           "[errors][gallery]") {
-    for (const std::string& code : names_in("records")) {
+    for (const std::string& code : codes_in("records")) {
         CAPTURE(code);
         const facts::Journal journal =
             support::journal_from(file_text("tests/errors/records/" + code + ".jsonl"));
@@ -173,11 +173,11 @@ TEST_CASE("every record of the gallery that does not add up says so, and nothing
 
 TEST_CASE("every part of the gallery that does not add up names its facts, and no other trouble",
           "[errors][gallery]") {
-    for (const std::string& code : names_in("parts")) {
+    for (const std::string& code : codes_in("parts")) {
         CAPTURE(code);
         const facts::Journal journal =
             support::journal_from(file_text("tests/errors/parts/" + code + ".jsonl"));
-        Codes found;
+        CodeNames found;
         for (const auto& part : timeline::replay_parts(journal, day("2026-06-01"))) {
             CHECK(part.questions.empty());
             for (const timeline::PartProblem& problem : part.problems) {
@@ -188,12 +188,12 @@ TEST_CASE("every part of the gallery that does not add up names its facts, and n
                 check_sentences({problem.code, problem.args, problem.severity, 0, {}});
             }
         }
-        CHECK(found == Codes{code});
+        CHECK(found == CodeNames{code});
     }
 }
 
 TEST_CASE("every template of the gallery is refused by its own name", "[errors][gallery]") {
-    for (const std::string& code : names_in("templates")) {
+    for (const std::string& code : codes_in("templates")) {
         CAPTURE(code);
         const auto read =
             facts::parse_template(file_text("tests/errors/templates/" + code + ".json"));
@@ -246,10 +246,10 @@ TEST_CASE("a reading that cannot be is refused by its own name", "[errors][galle
 }
 
 TEST_CASE("every code of the catalogue stands in the gallery", "[errors][gallery]") {
-    Codes covered = names_in("files");
-    covered.merge(names_in("records"));
-    covered.merge(names_in("parts"));
-    covered.merge(names_in("templates"));
+    CodeNames covered = codes_in("files");
+    covered.merge(codes_in("records"));
+    covered.merge(codes_in("parts"));
+    covered.merge(codes_in("templates"));
     for (const Typed& row : typed_hours)
         covered.insert(row.code);
     for (const Typed& row : typed_money)

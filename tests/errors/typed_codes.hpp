@@ -7,7 +7,7 @@
 
 namespace twoclocks::support::typed {
 
-using Codes = std::set<std::string>;
+using CodeNames = std::set<std::string>;
 
 struct Typed {
     const char* text;
@@ -43,69 +43,69 @@ inline constexpr Entry entries[] = {{"2026-06-02", 1200, "entry_day_ahead", "dat
                                     {"2026-04-12", 1581, "entry_too_fast", "reads"}};
 
 /// Only forms on the canvas raise these; tests/app and tests/panels cover them.
-inline const Codes of_forms{"form_needed",
-                            "form_not_whole",
-                            "form_not_decimal",
-                            "form_figure_ambiguous",
-                            "form_decimals",
-                            "form_too_large",
-                            "form_anchor_above_total",
-                            "form_percent_absurd",
-                            "form_overfly_item",
-                            "form_limit_before",
-                            "form_same_as_before",
-                            "form_no_item",
-                            "form_nothing_taken",
-                            "form_directive_empty",
-                            "form_month_absurd",
-                            "form_ends_before_start",
-                            "form_day_ahead",
-                            "form_part_twice",
-                            "form_tso_above_tsn",
-                            "form_tsn_falls",
-                            "form_host_falls",
-                            "form_before_fit",
-                            "form_no_move",
-                            "form_before_event",
-                            "form_nothing_open",
-                            "form_not_stored",
-                            "form_storage_disputed",
-                            "form_return_before",
-                            "form_adjust_absurd",
-                            "form_adjust_nothing",
-                            "form_flown_absurd",
-                            "form_factor_absurd",
-                            "plan_task_nameless",
-                            "route_nameless"};
+inline const CodeNames of_forms{"form_needed",
+                                "form_not_whole",
+                                "form_not_decimal",
+                                "form_figure_ambiguous",
+                                "form_decimals",
+                                "form_too_large",
+                                "form_anchor_above_total",
+                                "form_percent_absurd",
+                                "form_overfly_item",
+                                "form_limit_before",
+                                "form_same_as_before",
+                                "form_no_item",
+                                "form_nothing_taken",
+                                "form_directive_empty",
+                                "form_month_absurd",
+                                "form_ends_before_start",
+                                "form_day_ahead",
+                                "form_part_twice",
+                                "form_tso_above_tsn",
+                                "form_tsn_falls",
+                                "form_host_falls",
+                                "form_before_fit",
+                                "form_no_move",
+                                "form_before_event",
+                                "form_nothing_open",
+                                "form_not_stored",
+                                "form_storage_disputed",
+                                "form_return_before",
+                                "form_adjust_absurd",
+                                "form_adjust_nothing",
+                                "form_flown_absurd",
+                                "form_factor_absurd",
+                                "plan_task_nameless",
+                                "route_nameless"};
 
 /// A total time told for a day; tests/timeline/entry_test.cpp has either side of both.
-inline const Codes of_totals{"entry_total_falls", "entry_total_above_later"};
+inline const CodeNames of_totals{"entry_total_falls", "entry_total_above_later"};
 
 /// Tasks that do not hold together; tests/plan/network_test.cpp has each of them.
-inline const Codes of_plans{"plan_empty",
-                            "task_negative",
-                            "task_too_long",
-                            "task_twice",
-                            "task_unknown_before",
-                            "task_loop",
-                            "task_waits_for_later_stage"};
+inline const CodeNames of_plans{"plan_empty",
+                                "task_negative",
+                                "task_too_long",
+                                "task_twice",
+                                "task_unknown_before",
+                                "task_loop",
+                                "task_waits_for_later_stage"};
 
 /// Lines that have no sum, and what to look at; tests/budget has each of them.
-inline const Codes of_estimates{"price_missing",
-                                "article_missing",
-                                "rate_missing",
-                                "rate_old",
-                                "price_lapsed",
-                                "tax_unknown",
-                                "relief_over",
-                                "sum_beyond",
-                                "option_unsettled",
-                                "option_twice",
-                                "option_serial",
-                                "option_needs",
-                                "option_excludes"};
+inline const CodeNames of_estimates{"price_missing",
+                                    "article_missing",
+                                    "rate_missing",
+                                    "rate_old",
+                                    "price_lapsed",
+                                    "tax_unknown",
+                                    "relief_over",
+                                    "sum_beyond",
+                                    "option_unsettled",
+                                    "option_twice",
+                                    "option_serial",
+                                    "option_needs",
+                                    "option_excludes"};
 
 /// Made and tried in tests/facts/parse_test.cpp: too large to be kept as files.
-inline const Codes of_great_files{"file_too_large", "file_too_many"};
+inline const CodeNames of_great_files{"file_too_large", "file_too_many"};
 
 }  // namespace twoclocks::support::typed

@@ -18,7 +18,7 @@ using support::id_of;
 namespace {
 
 /// "sound", or every trouble with its field.
-std::string verdict(facts::Fields fields) {
+std::string limit_verdict(facts::Fields fields) {
     std::string out;
     const facts::Body body = support::body({20'576}, {id_of(1), id_of(2)}, std::move(fields));
     for (const base::Problem& problem : facts::check(body)) {
@@ -39,14 +39,14 @@ LimitSet tolerant(LimitClass limit_class) {
 }  // namespace
 
 TEST_CASE("a tolerance needs a source and a class that may have one", "[facts][check]") {
-    CHECK(verdict(tolerant(LimitClass::programme)) == "sound");
-    CHECK(verdict(tolerant(LimitClass::directive)) == "sound");
-    CHECK(verdict(tolerant(LimitClass::recommended)) == "sound");
-    CHECK(verdict(tolerant(LimitClass::airworthiness_limitation)) ==
+    CHECK(limit_verdict(tolerant(LimitClass::programme)) == "sound");
+    CHECK(limit_verdict(tolerant(LimitClass::directive)) == "sound");
+    CHECK(limit_verdict(tolerant(LimitClass::recommended)) == "sound");
+    CHECK(limit_verdict(tolerant(LimitClass::airworthiness_limitation)) ==
           "tolerance_not_allowed:tolerance_hours");
     LimitSet bare = tolerant(LimitClass::directive);
     bare.tolerance.source.clear();
-    CHECK(verdict(bare) == "tolerance_without_source:tolerance_source");
+    CHECK(limit_verdict(bare) == "tolerance_without_source:tolerance_source");
 }
 
 TEST_CASE("every setting of a tolerance is refused where none is allowed", "[facts][check]") {
@@ -54,7 +54,7 @@ TEST_CASE("every setting of a tolerance is refused where none is allowed", "[fac
         LimitSet limit = support::limit(100, 0);
         limit.limit_class = limit_class;
         set(limit.tolerance);
-        return verdict(limit);
+        return limit_verdict(limit);
     };
 
     struct Row {
@@ -79,52 +79,52 @@ TEST_CASE("a cap bounds a percentage, an overfly belongs to a programme", "[fact
     LimitSet limit = tolerant(LimitClass::programme);
     limit.tolerance.cap_hours = base::hours(500);
     limit.tolerance.cap_days = 30;
-    CHECK(verdict(limit) ==
+    CHECK(limit_verdict(limit) ==
           "tolerance_cap_alone:tolerance_cap_hours tolerance_cap_alone:tolerance_cap_days");
     limit.tolerance.permille = 100;
-    CHECK(verdict(limit) == "sound");
+    CHECK(limit_verdict(limit) == "sound");
     limit.tolerance.permille = 1000;
-    CHECK(verdict(limit) == "sound");
+    CHECK(limit_verdict(limit) == "sound");
     limit.tolerance.permille = 1001;
-    CHECK(verdict(limit) == "number_absurd:tolerance_permille");
+    CHECK(limit_verdict(limit) == "number_absurd:tolerance_permille");
     limit.tolerance.permille = -1;
-    CHECK(verdict(limit) == "number_absurd:tolerance_permille");
+    CHECK(limit_verdict(limit) == "number_absurd:tolerance_permille");
     limit.tolerance.permille = 100;
     limit.tolerance.overfly_hours = base::hours(10);
-    CHECK(verdict(limit) == "sound");
+    CHECK(limit_verdict(limit) == "sound");
     limit.limit_class = LimitClass::directive;
-    CHECK(verdict(limit) == "overfly_not_programme:overfly_hours");
+    CHECK(limit_verdict(limit) == "overfly_not_programme:overfly_hours");
 }
 
 TEST_CASE("first interval and cap are checked like the interval itself", "[facts][check]") {
     LimitSet limit = support::limit(100, 12);
     limit.first = {base::hours(200), 24, std::nullopt, Count{5}, Count{6}};
     limit.cap = {base::hours(150), std::nullopt, 400, Count{7}, Count{8}};
-    CHECK(verdict(limit) == "sound");
+    CHECK(limit_verdict(limit) == "sound");
     limit.first = {base::FlightTime{0}, 24, 90, Count{0}, Count{0}};
-    CHECK(verdict(limit) ==
+    CHECK(limit_verdict(limit) ==
           "limit_zero:first_hours limit_zero:first_landings limit_zero:first_starts "
           "limit_two_calendars:first_days");
     limit.first = {};
     limit.cap = {{}, 12, 0, {}, {}};
-    CHECK(verdict(limit) == "limit_zero:cap_days limit_two_calendars:cap_days");
+    CHECK(limit_verdict(limit) == "limit_zero:cap_days limit_two_calendars:cap_days");
     limit.cap = {};
     limit.days = 90;
-    CHECK(verdict(limit) == "limit_two_calendars:days");
+    CHECK(limit_verdict(limit) == "limit_two_calendars:days");
     limit.months = std::nullopt;
-    CHECK(verdict(limit) == "sound");
+    CHECK(limit_verdict(limit) == "sound");
     limit.days = 36'526;
-    CHECK(verdict(limit) == "number_absurd:days");
+    CHECK(limit_verdict(limit) == "number_absurd:days");
     LimitSet only_first;
     only_first.first.hours = base::hours(5);
-    CHECK(verdict(only_first) == "limit_without_any:hours");
+    CHECK(limit_verdict(only_first) == "limit_without_any:hours");
 }
 
 TEST_CASE("a permit allows something", "[facts][check]") {
-    CHECK(verdict(facts::Permit{"Authority", "P 7", "Home to works", {}, {}}) ==
+    CHECK(limit_verdict(facts::Permit{"Authority", "P 7", "Home to works", {}, {}}) ==
           "permit_without_any:hours");
-    CHECK(verdict(facts::Permit{"Authority", {}, {}, base::hours(5), {}}) == "sound");
-    CHECK(verdict(facts::Permit{"Authority", {}, {}, {}, base::Date{20'576}}) == "sound");
+    CHECK(limit_verdict(facts::Permit{"Authority", {}, {}, base::hours(5), {}}) == "sound");
+    CHECK(limit_verdict(facts::Permit{"Authority", {}, {}, {}, base::Date{20'576}}) == "sound");
 }
 
 TEST_CASE("intervals are taken apart and compared by clock", "[facts][interval]") {

@@ -17,16 +17,16 @@ using facts::UnknownKind;
 
 namespace {
 
-const std::string aircraft = "018c3f8a-0001-7000-8000-000000000001";
-const std::string second = "018c3f8a-0002-7000-8000-000000000002";
+const std::string aircraft_id = "018c3f8a-0001-7000-8000-000000000001";
+const std::string second_id = "018c3f8a-0002-7000-8000-000000000002";
 
 std::string record(const std::string& kind, const std::string& fields) {
     return R"({"id":"018c3f8a-0003-7000-8000-000000000003","kind":")" + kind +
-           R"(","on":"2026-05-03","at":1700000000003,"tick":0,"device":"d","about":[")" + aircraft +
-           R"(",")" + second + R"("],)" + fields + "}";
+           R"(","on":"2026-05-03","at":1700000000003,"tick":0,"device":"d","about":[")" +
+           aircraft_id + R"(",")" + second_id + R"("],)" + fields + "}";
 }
 
-struct Row {
+struct NewWord {
     std::string kind;
     std::string fields;
     std::string field;  // that holds the word
@@ -34,7 +34,7 @@ struct Row {
 
 /// Every field that holds one of a list of words, each with one that is on no list yet; the fields
 /// stand in the order in which a version that knows the word prints them.
-std::vector<Row> rows() {
+std::vector<NewWord> new_words() {
     const std::string limit = R"("class":"programme","hours":3600,"calendar_rule":"exact",)";
     return {
         {"limit", R"("class":"advised","calendar_rule":"exact","anchor":"unknown")", "class"},
@@ -50,14 +50,14 @@ std::vector<Row> rows() {
         {"meter", R"("name":"Hobbs","drive":"airflow","reads":5,"total":5)", "drive"},
         {"item", R"("name":"Blades","role":"rotor","chapter":"62")", "role"},
         {"work",
-         R"("what":"Annual","renews":[{"item":")" + second +
+         R"("what":"Annual","renews":[{"item":")" + second_id +
              R"(","clocks":["hours","cycles"],"grade":1}],"total":5)",
          "clocks"},
         // A field that cannot be is no fault of a record that is not understood.
         {"meter", R"("drive":"airflow","reads":"none","total":-5)", "drive"},
         {"correction",
-         R"("replaces":")" + second + R"(","why":"Misread","instead":{"kind":"meter",)" +
-             R"("on":"2026-05-03","about":[")" + aircraft + R"(",")" + second +
+         R"("replaces":")" + second_id + R"(","why":"Misread","instead":{"kind":"meter",)" +
+             R"("on":"2026-05-03","about":[")" + aircraft_id + R"(",")" + second_id +
              R"("],"drive":"airflow","reads":5,"total":5})",
          "drive"},
     };
@@ -72,7 +72,7 @@ const facts::Body& body_in(const Fact& fact) {
 
 TEST_CASE("a record with a newer word is kept and printed back to the same bytes",
           "[facts][newer]") {
-    for (const Row& row : rows()) {
+    for (const NewWord& row : new_words()) {
         const std::string text = record(row.kind, row.fields);
         CAPTURE(text);
         base::Problems cautions;
@@ -92,10 +92,10 @@ TEST_CASE("a record with a newer word is kept and printed back to the same bytes
 
 TEST_CASE("a record with a newer word survives the snapshot", "[facts][newer][binary]") {
     std::string bytes;
-    for (const Row& row : rows())
+    for (const NewWord& row : new_words())
         facts::write_binary(facts::parse_fact(record(row.kind, row.fields), 1).value(), bytes);
     std::string_view in = bytes;
-    for (const Row& row : rows()) {
+    for (const NewWord& row : new_words()) {
         CAPTURE(row.kind, row.fields);
         Fact fact;
         REQUIRE(facts::read_binary(in, fact));
@@ -134,10 +134,10 @@ TEST_CASE("every newer word of a record is told, and a known record beside it is
 TEST_CASE("an aircraft with a record that holds a newer word shows unknown",
           "[facts][newer][timeline]") {
     const std::string added =
-        R"({"id":")" + aircraft +
+        R"({"id":")" + aircraft_id +
         R"(","kind":"aircraft","on":"2026-01-01","at":1,"tick":0,"device":"d","about":[")" +
-        aircraft + R"("],"registration":"ISLE-1"})";
-    for (const Row& row : rows()) {
+        aircraft_id + R"("],"registration":"ISLE-1"})";
+    for (const NewWord& row : new_words()) {
         CAPTURE(row.kind, row.fields);
         facts::Journal journal;
         for (const std::string& text : {added, record(row.kind, row.fields)})

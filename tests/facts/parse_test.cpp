@@ -16,12 +16,12 @@ using support::first_trouble;
 
 namespace {
 
-const std::string id = "018c3f8a-0001-7000-8000-000000000001";
+const std::string parsed_id = "018c3f8a-0001-7000-8000-000000000001";
 const std::string header = R"({"journal":"twoclocks","version":1})";
 
 /// A note with one part of its text put in place of another.
 std::string note(const std::string& from = "", const std::string& to = "") {
-    std::string text = R"({"id":")" + id +
+    std::string text = R"({"id":")" + parsed_id +
                        R"(","kind":"note","on":"2026-05-03","at":5,"tick":0,"device":"d",)"
                        R"("about":[],"text":"Washed"})";
     if (from.empty()) return text;
@@ -49,10 +49,10 @@ TEST_CASE("a field that is missing or of another type is named", "[facts][parse]
         const char* field;
     };
 
-    const std::string id_field = R"("id":")" + id + R"(",)";
+    const std::string id_field = R"("id":")" + parsed_id + R"(",)";
     for (const Row& row : {
              Row{id_field.c_str(), "", "fact_field_missing", "id"},
-             Row{id.c_str(), "018C3F8A", "fact_field_wrong", "id"},
+             Row{parsed_id.c_str(), "018C3F8A", "fact_field_wrong", "id"},
              Row{R"("kind":"note",)", "", "fact_field_missing", "kind"},
              Row{R"("kind":"note")", R"("kind":1)", "fact_field_wrong", "kind"},
              Row{R"("on":"2026-05-03",)", "", "fact_field_missing", "on"},
@@ -117,13 +117,14 @@ TEST_CASE("what a newer version wrote is kept and printed back, sorted by key", 
         std::string printed;
     };
 
-    const std::string start = R"({"id":")" + id +
+    const std::string start = R"({"id":")" + parsed_id +
                               R"(","kind":"vibration","on":"2026-05-03","at":5,"tick":0,)"
                               R"("device":"d","about":[])";
-    const std::string work = R"({"id":")" + id +
+    const std::string work = R"({"id":")" + parsed_id +
                              R"(","kind":"work","on":"2026-05-03","at":5,"tick":0,"device":"d",)"
                              R"("about":[")" +
-                             id + R"("],"what":"Annual","renews":[{"item":")" + id + R"(")";
+                             parsed_id + R"("],"what":"Annual","renews":[{"item":")" + parsed_id +
+                             R"(")";
     for (const Row& row : {
              Row{start + "}", start + "}"},
              Row{start + R"(,"zeta":{"b":1,"a":[true]},"alpha":"x"})",
@@ -151,11 +152,12 @@ TEST_CASE("a correction cannot put another change in place of a record", "[facts
         const char* verdict;
     };
 
-    const std::string start = R"({"id":")" + id +
+    const std::string start = R"({"id":")" + parsed_id +
                               R"(","kind":"correction","on":"2026-05-03","at":5,"tick":0,)"
                               R"("device":"d","about":[")" +
-                              id + R"("],"replaces":")" + id + R"(","why":"w","instead":)";
-    const std::string about = R"(,"on":"2026-05-03","about":[")" + id + R"("])";
+                              parsed_id + R"("],"replaces":")" + parsed_id +
+                              R"(","why":"w","instead":)";
+    const std::string about = R"(,"on":"2026-05-03","about":[")" + parsed_id + R"("])";
     for (const Row& row : {
              Row{R"({"kind":"note")" + about + R"(,"text":""})", "accepted"},
              Row{R"({"kind":"vibration")" + about + R"(,"zeta":1})", "accepted"},
@@ -176,14 +178,14 @@ TEST_CASE("a reference is an id, or an id and what tells two bodies apart", "[fa
         const char* verdict;
     };
 
-    for (const Row& row : {Row{id, "accepted"},
-                           Row{id + "/0123456789abcdef", "accepted"},
-                           Row{id + "/0123456789abcde", "id_malformed"},
-                           Row{id + "/0123456789abcdef0", "id_malformed"},
-                           Row{id + "/0123456789ABCDEF", "id_malformed"},
-                           Row{id + "-0123456789abcdef", "id_malformed"},
-                           Row{id + "/", "id_malformed"},
-                           Row{id.substr(1), "id_malformed"},
+    for (const Row& row : {Row{parsed_id, "accepted"},
+                           Row{parsed_id + "/0123456789abcdef", "accepted"},
+                           Row{parsed_id + "/0123456789abcde", "id_malformed"},
+                           Row{parsed_id + "/0123456789abcdef0", "id_malformed"},
+                           Row{parsed_id + "/0123456789ABCDEF", "id_malformed"},
+                           Row{parsed_id + "-0123456789abcdef", "id_malformed"},
+                           Row{parsed_id + "/", "id_malformed"},
+                           Row{parsed_id.substr(1), "id_malformed"},
                            Row{"", "id_malformed"}}) {
         CAPTURE(row.text);
         const base::Result<facts::Ref> ref = facts::parse_ref(row.text);

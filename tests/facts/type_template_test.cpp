@@ -62,7 +62,7 @@ std::vector<Clock> clocks_of(const TypeTemplate& type,
     return {};
 }
 
-bool renews(const TypeTemplate& type, const std::string& work, const std::string& key) {
+bool work_renews(const TypeTemplate& type, const std::string& work, const std::string& key) {
     for (const facts::TemplateWork& each : type.works) {
         for (const facts::TemplateRenewal& renewal : each.renews) {
             if (each.name == work && renewal.item == key) return true;
@@ -191,11 +191,11 @@ TEST_CASE("the hours overhaul renews both clocks, the calendar inspection one of
     CHECK(clocks_of(type, "Calendar inspection", "hoses").empty());
     for (const char* kept : {"engine", "magnetos", "tail_blades", "beacon_battery"}) {
         CAPTURE(kept);
-        CHECK_FALSE(renews(type, "Overhaul", kept));
-        CHECK_FALSE(renews(type, "Calendar inspection", kept));
+        CHECK_FALSE(work_renews(type, "Overhaul", kept));
+        CHECK_FALSE(work_renews(type, "Calendar inspection", kept));
     }
-    CHECK_FALSE(renews(type, "Calendar inspection", "hub_bolts"));
-    CHECK(renews(type, "Annual inspection", "inspection_100"));
+    CHECK_FALSE(work_renews(type, "Calendar inspection", "hub_bolts"));
+    CHECK(work_renews(type, "Annual inspection", "inspection_100"));
 }
 
 TEST_CASE("a template becomes records that are sound, under ids that the caller made",

@@ -19,14 +19,14 @@ using timeline::AircraftState;
 namespace {
 
 /// Readings so many days before today, in whole hours, oldest first.
-struct Point {
+struct FlownPoint {
     std::int32_t days_ago;
     std::int64_t hours;
 };
 
-AircraftState read_on(const std::vector<Point>& points) {
+AircraftState read_on(const std::vector<FlownPoint>& points) {
     AircraftState state;
-    for (const Point& point : points) {
+    for (const FlownPoint& point : points) {
         state.usage.push_back(
             {base::add_days(hand_today, -point.days_ago), base::hours(point.hours), {}});
     }
@@ -47,7 +47,7 @@ timeline::StatedPlan plan_of(std::int64_t hours_a_month) {
 }  // namespace
 
 TEST_CASE("28 days of readings say a rate and 27 do not", "[forecast][ahead]") {
-    const auto basis_of = [](const std::vector<Point>& points) {
+    const auto basis_of = [](const std::vector<FlownPoint>& points) {
         return forecast::flying_ahead(read_on(points)).basis;
     };
     CHECK(basis_of({}) == RateBasis::unknown);

@@ -17,15 +17,15 @@ using timeline::UsageSeries;
 
 namespace {
 
-struct Point {
+struct DatedPoint {
     const char* on;
     std::int64_t hours;
 };
 
-std::vector<MonthFlown> months_of(const std::vector<Point>& points,
+std::vector<MonthFlown> months_of(const std::vector<DatedPoint>& points,
                                   const std::vector<Spell>& spells = {}) {
     UsageSeries usage;
-    for (const Point& point : points)
+    for (const DatedPoint& point : points)
         usage.push_back({day(point.on), base::hours(point.hours), {}});
     return forecast::monthly_hours(usage, spells);
 }

@@ -26,7 +26,7 @@ struct Measured {
     std::int64_t total_hours;
 };
 
-struct Row {
+struct TrendRow {
     const char* name;
     WearSense sense;
     std::int32_t limit;
@@ -35,7 +35,7 @@ struct Row {
     std::int32_t days;  // from today
 };
 
-WearState wear_of(const Row& row) {
+WearState wear_measured(const TrendRow& row) {
     WearState out;
     std::uint64_t number = 500;
     for (const Measured& one : row.points) {
@@ -65,7 +65,7 @@ WearTrend trend_of(const WearState& wear) {
 constexpr auto at_most = WearSense::at_most;
 constexpr auto at_least = WearSense::at_least;
 
-const std::vector<Row> rows{
+const std::vector<TrendRow> trend_rows{
     {"nothing measured", at_most, 4'000, {}, TrendKind::none, 0},
     {"one measurement", at_most, 4'000, {{0, 3'000, -1}}, TrendKind::one, 0},
     {"getting better", at_most, 4'000, {{100, 3'000, -1}, {0, 2'900, -1}}, TrendKind::flat, 0},
@@ -179,9 +179,9 @@ const std::vector<Row> rows{
 }  // namespace
 
 TEST_CASE("the trend of measured wear, row by row", "[forecast][wear]") {
-    for (const Row& row : rows) {
+    for (const TrendRow& row : trend_rows) {
         CAPTURE(row.name);
-        const WearTrend trend = trend_of(wear_of(row));
+        const WearTrend trend = trend_of(wear_measured(row));
         CHECK(trend.kind == row.kind);
         REQUIRE(trend.likely.has_value() == (row.kind == TrendKind::on_a_day));
         if (trend.likely) CHECK(base::days_between(hand_today, *trend.likely) == row.days);
@@ -191,21 +191,22 @@ TEST_CASE("the trend of measured wear, row by row", "[forecast][wear]") {
 TEST_CASE("hours of wear without a rate of flying have no day", "[forecast][wear]") {
     timeline::AircraftState state = hand_state();
     state.plan.reset();
-    const Row row{"", at_most, 4'000, {{400, 2'000, 900}, {0, 3'000, 1000}}, TrendKind::no_rate, 0};
+    const TrendRow row{
+        "", at_most, 4'000, {{400, 2'000, 900}, {0, 3'000, 1000}}, TrendKind::no_rate, 0};
     const WearTrend trend =
-        forecast::wear_trend(wear_of(row), state, forecast::flying_ahead(state), hand_today);
+        forecast::wear_trend(wear_measured(row), state, forecast::flying_ahead(state), hand_today);
     CHECK(trend.kind == TrendKind::no_rate);
     CHECK(trend.hours_left == base::hours(100));
 }
 
 TEST_CASE("a measurement in dispute draws no line but counts itself", "[forecast][wear]") {
-    Row row{"",
-            at_most,
-            4'000,
-            {{200, 1'000, -1}, {100, 2'999, -1}, {0, 3'000, -1}},
-            TrendKind::on_a_day,
-            0};
-    WearState wear = wear_of(row);
+    TrendRow row{"",
+                 at_most,
+                 4'000,
+                 {{200, 1'000, -1}, {100, 2'999, -1}, {0, 3'000, -1}},
+                 TrendKind::on_a_day,
+                 0};
+    WearState wear = wear_measured(row);
     wear.points[1].standing = Standing::disputed;
     const WearTrend trend = trend_of(wear);
     CHECK(trend.from.value_thousandths == 1'000);

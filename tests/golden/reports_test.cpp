@@ -27,7 +27,7 @@ namespace {
 constexpr const char* stored = "tests/golden/reports.sha256";
 
 // The first day of the first fleet, and days on which each story stands differently.
-constexpr const char* days[] = {
+constexpr const char* report_days[] = {
     "2019-05-06", "2022-06-30", "2024-06-03", "2026-11-21", "2027-03-20", "2031-08-31"};
 
 std::string hash(const std::string& text) {
@@ -41,7 +41,7 @@ std::string measured() {
     for (const std::string& file : demo_files()) {
         std::string reports;
         const std::string text = file_text(file);
-        for (const char* today : days)
+        for (const char* today : report_days)
             reports += views::print_report(text, day(today), {});
         lines += hash(reports) + "  " + file + '\n';
         all += reports;

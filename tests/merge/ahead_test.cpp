@@ -1,7 +1,7 @@
 // Plans and spells that people disagree about, and spells that were flown in.
 #include "tests/merge/book.hpp"
+#include "tests/support/no_more.hpp"
 
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,6 +14,7 @@ using namespace twoclocks::book;
 using base::Word;
 using forecast::FlyingAhead;
 using forecast::Projection;
+using support::not_later;
 
 namespace {
 
@@ -24,11 +25,11 @@ AircraftState state_of(const Hangar& h, const std::vector<Fact>& more) {
     return timeline::replay(journal, h.id(), h.today);
 }
 
-Fact plan(Hangar& h, const char* on, std::int64_t hours_a_month) {
+Fact plan_hours(Hangar& h, const char* on, std::int64_t hours_a_month) {
     return h.ann.write(day(on), {h.id()}, facts::UsagePlanned{base::hours(hours_a_month), {}});
 }
 
-facts::UsagePlanned planned(std::int64_t hours_a_month) {
+facts::UsagePlanned hours_planned(std::int64_t hours_a_month) {
     return {base::hours(hours_a_month), {}};
 }
 
@@ -41,10 +42,6 @@ Fact spell(Hangar& h, const char* from, const char* until) {
 Projection overhaul_of(const AircraftState& state, const FlyingAhead& ahead) {
     const auto items = limits::due_items(state, day("2024-07-01"));
     return forecast::project(items.front(), state, ahead, day("2024-07-01"));
-}
-
-bool not_later(const std::optional<base::Date>& left, const std::optional<base::Date>& right) {
-    return !right || (left && *left <= *right);
 }
 
 std::string whys(const AircraftState& state) {
@@ -80,10 +77,11 @@ TEST_CASE("a disputed plan never slows the forecast below any way of answering i
         Hangar h;
         std::vector<Fact> facts;
         if (row.before > 0)
-            facts.push_back(plan(h, row.disputed_first ? "2024-06-20" : "2024-05-01", row.before));
-        const Fact base_plan = plan(h, "2024-06-10", 33);
-        const Fact first = h.ann.correct(base_plan, planned(row.first));
-        const Fact second = row.second > 0 ? h.ben.correct(base_plan, planned(row.second))
+            facts.push_back(
+                plan_hours(h, row.disputed_first ? "2024-06-20" : "2024-05-01", row.before));
+        const Fact base_plan = plan_hours(h, "2024-06-10", 33);
+        const Fact first = h.ann.correct(base_plan, hours_planned(row.first));
+        const Fact second = row.second > 0 ? h.ben.correct(base_plan, hours_planned(row.second))
                                            : h.ben.withdraw(base_plan);
         facts.insert(facts.end(), {base_plan, first, second});
         const AircraftState open = state_of(h, facts);
@@ -120,10 +118,12 @@ TEST_CASE("a disputed plan says so where it gives the rate and where it gives wa
         return forecast::flying_ahead(state).model.pattern.year_seconds;
     };
     const double measured = year_of(state_of(h, {}));
-    const Fact slow = plan(h, "2024-06-10", 5);
+    const Fact slow = plan_hours(h, "2024-06-10", 5);
     const auto disputed = [&](std::int64_t first, std::int64_t second) {
-        return state_of(
-            h, {slow, h.ann.correct(slow, planned(first)), h.ben.correct(slow, planned(second))});
+        return state_of(h,
+                        {slow,
+                         h.ann.correct(slow, hours_planned(first)),
+                         h.ben.correct(slow, hours_planned(second))});
     };
     const AircraftState below = disputed(4, 6);
     CHECK(year_of(below) == Catch::Approx(measured));

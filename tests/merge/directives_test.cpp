@@ -14,7 +14,7 @@ using support::instead_of;
 
 namespace {
 
-struct Case {
+struct DirectiveCase {
     const char* name;
     std::string (*tell)(Directed&);
     const char* stands;
@@ -42,33 +42,34 @@ std::string replaced(Directed& s, const Directive& ann, const Directive& ben) {
     return s.stands(item);
 }
 
-constexpr auto here = Applicability::applies;
+constexpr auto applies_here = Applicability::applies;
 constexpr auto not_here = Applicability::not_applicable;
-constexpr auto unknown = Applicability::unknown;
+constexpr auto unknown_here = Applicability::unknown;
 
-const Case cases[] = {
+const DirectiveCase directive_cases[] = {
     {"two days it took effect: the earlier",
      [](Directed& s) {
-         return changed(s, decided(here, "2024-02-01"), decided(here, "2024-06-01"));
+         return changed(
+             s, decided(applies_here, "2024-02-01"), decided(applies_here, "2024-06-01"));
      },
      "open -600"},
     {"one without a day: as the limit has it",
      [](Directed& s) {
-         Directive bare = decided(here);
+         Directive bare = decided(applies_here);
          bare.effective_on.reset();
-         return changed(s, bare, decided(here));
+         return changed(s, bare, decided(applies_here));
      },
      "open -10600"},
     {"it applies by one: it counts",
-     [](Directed& s) { return changed(s, decided(not_here), decided(here, "2024-06-01")); },
+     [](Directed& s) { return changed(s, decided(not_here), decided(applies_here, "2024-06-01")); },
      "open 1000"},
     {"nobody decided by one, not here by the other: not known",
-     [](Directed& s) { return changed(s, decided(not_here), decided(unknown)); },
+     [](Directed& s) { return changed(s, decided(not_here), decided(unknown_here)); },
      "unknown ?"},
     {"taken back by one: the limit alone counts too",
      [](Directed& s) {
          const Fact item = s.asks(s.first, "D 1", directed(100));
-         const Fact told = s.told(s.first, item, decided(here));
+         const Fact told = s.told(s.first, item, decided(applies_here));
          s.keep(s.ann.withdraw(told));
          s.keep(s.ben.correct(told, decided(not_here)));
          return s.stands(item);
@@ -76,12 +77,13 @@ const Case cases[] = {
      "open -10600"},
     {"its successor applies by one only: it stays",
      [](Directed& s) {
-         return replaced(s, decided(here, "2024-02-01"), decided(not_here, "2024-02-01"));
+         return replaced(s, decided(applies_here, "2024-02-01"), decided(not_here, "2024-02-01"));
      },
      "open 400"},
     {"its successor applies by both: it is ended",
      [](Directed& s) {
-         return replaced(s, decided(here, "2024-02-01"), decided(here, "2024-02-02"));
+         return replaced(
+             s, decided(applies_here, "2024-02-01"), decided(applies_here, "2024-02-02"));
      },
      "superseded"},
     {"credit by one only: the lesser of both",
@@ -111,9 +113,9 @@ const Case cases[] = {
      [](Directed& s) {
          const Fact end = s.asks(s.first, "New mast");
          s.work(end, {s.first}, "2024-05-01", 11'300);
-         Directive ended = decided(here);
+         Directive ended = decided(applies_here);
          ended.ended_by = {end.id};
-         return changed(s, ended, decided(here));
+         return changed(s, ended, decided(applies_here));
      },
      "open 400"},
     {"another way with two intervals: the lesser, and what is printed where that is less",
@@ -137,7 +139,7 @@ const Case cases[] = {
 
 TEST_CASE("of directives that people disagree about nothing gives more than either would",
           "[merge][directives]") {
-    for (const Case& one : cases) {
+    for (const DirectiveCase& one : directive_cases) {
         CAPTURE(one.name);
         Directed s;
         CHECK(one.tell(s) == one.stands);
@@ -147,9 +149,9 @@ TEST_CASE("of directives that people disagree about nothing gives more than eith
 TEST_CASE("before further flight by one of two stops it", "[merge][directives]") {
     Directed s;
     const Fact item = s.asks(s.first, "D 1", directed(5000));
-    Directive stops = decided(here);
+    Directive stops = decided(applies_here);
     stops.before_flight = true;
-    s.disagree(s.told(s.first, item, decided(here)), stops, decided(not_here));
+    s.disagree(s.told(s.first, item, decided(applies_here)), stops, decided(not_here));
     CHECK(s.state_of(item) == views::State::before_next_flight);
 }
 
@@ -157,7 +159,9 @@ TEST_CASE("applies by one and nobody decided by the other: figures, and no bette
           "[merge][directives]") {
     Directed s;
     const Fact item = s.asks(s.first, "D 1", directed(5000));
-    s.disagree(s.told(s.first, item, decided(here)), decided(here, "2024-03-02"), decided(unknown));
+    s.disagree(s.told(s.first, item, decided(applies_here)),
+               decided(applies_here, "2024-03-02"),
+               decided(unknown_here));
     CHECK(s.state_of(item) == views::State::unknown);
     CHECK(s.here(item).clocks.front().known);
 }
@@ -165,11 +169,11 @@ TEST_CASE("applies by one and nobody decided by the other: figures, and no bette
 TEST_CASE("the order in which the files are joined changes nothing", "[merge][directives]") {
     Directed s;
     const Fact item = s.asks(s.first, "D 1", directed(100));
-    const Fact told = s.told(s.first, item, decided(here));
+    const Fact told = s.told(s.first, item, decided(applies_here));
     facts::Journal ann = s.journal;
     facts::Journal ben = s.journal;
     ann.add(s.ann.correct(told, decided(not_here)));
-    ben.add(s.ben.correct(told, decided(here, "2024-06-01")));
+    ben.add(s.ben.correct(told, decided(applies_here, "2024-06-01")));
     Directed left = s;
     Directed right = s;
     left.journal = facts::merge(ann, ben);

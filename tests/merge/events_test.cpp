@@ -32,14 +32,14 @@ struct Two : Happened {
     }
 };
 
-struct Case {
+struct EventCase {
     const char* name;
     void (*write)(Two&);
     const char* first;   // what stops ISLE-1
     const char* second;  // and ISLE-2
 };
 
-const Case cases[] = {
+const EventCase event_cases[] = {
     {"nobody writes", [](Two&) {}, "ISLE-1* Main gearbox 7*", ""},
     {"it is taken back", [](Two& s) { s.keep(s.ann.withdraw(s.event)); }, "", ""},
     {"it is taken back and corrected: it stays open",
@@ -180,7 +180,7 @@ const Case cases[] = {
 
 TEST_CASE("of what happened the side that leaves it open counts until an answer",
           "[merge][events]") {
-    for (const Case& one : cases) {
+    for (const EventCase& one : event_cases) {
         CAPTURE(one.name);
         Two s;
         one.write(s);

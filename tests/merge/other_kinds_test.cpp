@@ -36,7 +36,7 @@ std::string check_of(const Hangar& hangar, const AircraftState& state) {
     return out + ' ' + (calendar == nullptr ? "no day" : base::print_date(calendar->due_on));
 }
 
-struct Case {
+struct KindCase {
     const char* name;
     void (*write)(Hangar&, Journal& ann, Journal& ben);
     std::size_t questions;
@@ -49,7 +49,7 @@ facts::WorkDone on_clock(const Hangar& hangar, facts::Clock clock, std::int64_t 
     return out;
 }
 
-const Case work_and_limits[] = {
+const KindCase work_and_limits[] = {
     {"nobody writes", [](Hangar&, Journal&, Journal&) {}, 0, "600 2025-04-01"},
     {"work at two totals: the lower",
      [](Hangar& h, Journal& ann, Journal& ben) {
@@ -141,7 +141,7 @@ const Case work_and_limits[] = {
 }  // namespace
 
 TEST_CASE("the book: work and limits that two people change", "[merge][work]") {
-    for (const Case& one : work_and_limits) {
+    for (const KindCase& one : work_and_limits) {
         CAPTURE(one.name);
         Hangar hangar;
         Journal ann = hangar.journal;

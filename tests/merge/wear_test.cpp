@@ -13,7 +13,7 @@ using timeline::WearVerdict;
 
 namespace {
 
-struct Case {
+struct WearCase {
     const char* name;
     void (*write)(Worn&);
     WearVerdict verdict;
@@ -34,7 +34,7 @@ void disputed(Worn& w, const Fact& fact, facts::Fields ann, facts::Fields ben) {
     w.keep(w.ben.correct(fact, std::move(ben)));
 }
 
-const Case cases[] = {
+const WearCase wear_cases[] = {
     {"nobody disagrees", [](Worn&) {}, WearVerdict::sound, 3'000, 4'000},
     {"two values: the worse",
      [](Worn& w) { disputed(w, w.measured("2024-06-01", 3'100), wear_of(3'200), wear_of(3'300)); },
@@ -111,7 +111,7 @@ const Case cases[] = {
 }  // namespace
 
 TEST_CASE("of wear that people disagree about the worst that may hold counts", "[merge][wear]") {
-    for (const Case& one : cases) {
+    for (const WearCase& one : wear_cases) {
         CAPTURE(one.name);
         Worn w;
         w.limited(4'000);

@@ -1,5 +1,6 @@
 // Calendar arithmetic against sources outside this project, each beside its row.
 #include "catch_amalgamated.hpp"
+#include "tests/support/pen.hpp"
 
 #include <cstdint>
 #include <fstream>
@@ -10,14 +11,9 @@
 #include "engine/base/date.hpp"
 
 using namespace twoclocks::base;
+using twoclocks::support::day;
 
 namespace {
-
-Date day(const std::string& text) {
-    const Result<Date> read = parse_date(text);
-    REQUIRE(read.ok());
-    return read.value();
-}
 
 std::string exactly(const std::string& from, std::int32_t months) {
     return print_date(add_months(day(from), months, CalendarRule::exact));

@@ -20,17 +20,17 @@ using forecast::FlyingModel;
 
 namespace {
 
-constexpr double left = 300;
-constexpr double drift = 25;
-constexpr double strays = 8;
+constexpr double hours_left = 300;
+constexpr double hours_a_month = 25;
+constexpr double month_strays = 8;
 
 /// Chance that the level is met by so many months: Schroedinger 1915, as in Johnson, Kotz and
 /// Balakrishnan, Continuous Univariate Distributions, vol. 1, chapter 15 (from memory).
 double met_by(double months) {
-    const double root = strays * std::sqrt(months);
-    return base::normal_cdf((drift * months - left) / root) +
-           base::exp_fixed(2 * drift * left / (strays * strays)) *
-               base::normal_cdf(-(drift * months + left) / root);
+    const double root = month_strays * std::sqrt(months);
+    return base::normal_cdf((hours_a_month * months - hours_left) / root) +
+           base::exp_fixed(2 * hours_a_month * hours_left / (month_strays * month_strays)) *
+               base::normal_cdf(-(hours_a_month * months + hours_left) / root);
 }
 
 /// The months by which the level is met with a chance.
@@ -48,7 +48,7 @@ double months_for(double chance) {
 FlyingModel model() {
     FlyingModel out;
     out.pattern.basis = forecast::PatternBasis::level;
-    out.pattern.year_seconds = 12 * drift * 3600;
+    out.pattern.year_seconds = 12 * hours_a_month * 3600;
     out.pattern.share.fill(1.0 / 12);
     constexpr std::size_t count = 4000;
     for (std::size_t place = 0; place < count; ++place) {
@@ -59,7 +59,7 @@ FlyingModel model() {
             const double middle = (low + high) / 2;
             (base::normal_cdf(middle) < chance ? low : high) = middle;
         }
-        out.ratios.push_back(1 + low * strays / drift);
+        out.ratios.push_back(1 + low * month_strays / hours_a_month);
     }
     support::Random random{1};
     for (std::size_t place = count - 1; place > 0; --place) {
@@ -87,9 +87,9 @@ TEST_CASE("the ways of flying meet it when the closed form says", "[outside][cha
         double flown = 0;
         double month = 0;
         for (const double factor : paths.follow(path)) {
-            const double here = drift * factor;
-            if (flown + here >= left) {
-                month += (left - flown) / here;
+            const double here = hours_a_month * factor;
+            if (flown + here >= hours_left) {
+                month += (hours_left - flown) / here;
                 break;
             }
             flown += here;

@@ -11,7 +11,7 @@
 
 using namespace twoclocks;
 using namespace twoclocks::budget;
-using namespace twoclocks::budget::support;
+using namespace twoclocks::budget::by_hand;
 using base::MoneyRound;
 
 #ifndef __EMSCRIPTEN__

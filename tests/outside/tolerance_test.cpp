@@ -23,14 +23,14 @@ using timeline::ItemState;
 namespace {
 
 /// An inspection every so many tenths of an hour, last done at a total; now at another total.
-struct Story {
+struct CheckStory {
     LimitSet limit;
     std::int64_t last_tenths{0};
     std::vector<std::int64_t> done_tenths{};
     std::int64_t now_tenths{0};
 };
 
-ClockDue hours_of(const Story& story) {
+ClockDue hours_of(const CheckStory& story) {
     AircraftState state = support::hand_state();
     state.usage.back().total = base::tenths(story.now_tenths);
     ItemState& item = support::add_item(state, ItemRole::inspection, FlightTime{}, {});
@@ -55,7 +55,7 @@ std::int64_t tenths_of(FlightTime time) {
     return time.seconds / 360;
 }
 
-std::int64_t next_tenths(const Story& story) {
+std::int64_t next_tenths(const CheckStory& story) {
     return tenths_of(hours_of(story).due_total);
 }
 

@@ -2,8 +2,8 @@
 #include "tests/support/phone.hpp"
 
 using namespace twoclocks::canvas;
-using support::NoteHost;
-using support::Phone;
+using twoclocks::canvas::support::NoteHost;
+using twoclocks::canvas::support::Phone;
 
 TEST_CASE("the first start shows the caution and nothing else can be tapped", "[canvas][app]") {
     NoteHost host;

@@ -12,20 +12,10 @@
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using support::CanvasPage;
+using canvas::support::CanvasPage;
+using canvas::support::pressed;
 
 namespace {
-
-template <class Wanted>
-Wanted pressed(const Screen& screen, const std::string& id) {
-    CanvasPage page{390, 844};
-    const Answer answer = page.press(screen, id);
-    CAPTURE(id);
-    REQUIRE(answer.has_value());
-    const auto* wanted = std::get_if<Wanted>(&*answer);
-    REQUIRE(wanted != nullptr);
-    return *wanted;
-}
 
 Screen page_with(FieldView field) {
     Screen screen = samples::form();

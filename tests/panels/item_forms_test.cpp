@@ -7,20 +7,10 @@
 
 using namespace twoclocks;
 using namespace twoclocks::canvas;
-using support::CanvasPage;
+using canvas::support::CanvasPage;
+using canvas::support::pressed;
 
 namespace {
-
-template <class Wanted>
-Wanted pressed(const Screen& screen, const std::string& id) {
-    CanvasPage page{390, 844};
-    const Answer answer = page.press(screen, id);
-    CAPTURE(id);
-    REQUIRE(answer.has_value());
-    const auto* wanted = std::get_if<Wanted>(&*answer);
-    REQUIRE(wanted != nullptr);
-    return *wanted;
-}
 
 /// Place of a node in the order in which it is spoken and comes under the Tab key.
 std::ptrdiff_t place_of(CanvasPage& page, const std::string& id) {

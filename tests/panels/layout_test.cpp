@@ -10,7 +10,7 @@
 #include <utility>
 
 using namespace twoclocks::canvas;
-using support::CanvasPage;
+using twoclocks::canvas::support::CanvasPage;
 
 namespace {
 
@@ -28,7 +28,7 @@ constexpr Size sizes[] = {{240, 427},
                           {900, 700},
                           {1280, 800},
                           {1600, 900}};
-constexpr float whole = 0.01F;  // a pixel is a pixel to within float rounding
+constexpr float pixel_rounding = 0.01F;  // a pixel is a pixel to within float rounding
 
 bool overlap(const Rect& one, const Rect& other, float slack) {
     return one.left + slack < other.right && other.left + slack < one.right &&
@@ -74,8 +74,8 @@ TEST_CASE("everything that can be tapped is at least 48 px high and wide", "[can
     on_every_page([](CanvasPage& page, Size) {
         for (const Node& node : tappable(page.scene())) {
             CAPTURE(node.id);
-            CHECK(node.box.width() >= target::least - whole);
-            CHECK(node.box.height() >= target::least - whole);
+            CHECK(node.box.width() >= target::least - pixel_rounding);
+            CHECK(node.box.height() >= target::least - pixel_rounding);
         }
     });
 }
@@ -87,7 +87,7 @@ TEST_CASE("nothing that can be tapped lies on another", "[canvas][layout]") {
             for (std::size_t k = i + 1; k < nodes.size(); ++k) {
                 if (nodes[i].layer != nodes[k].layer) continue;
                 CAPTURE(nodes[i].id, nodes[k].id);
-                CHECK_FALSE(overlap(nodes[i].visible, nodes[k].visible, whole));
+                CHECK_FALSE(overlap(nodes[i].visible, nodes[k].visible, pixel_rounding));
             }
         }
     });
@@ -108,8 +108,8 @@ TEST_CASE("nothing stands outside the page", "[canvas][layout]") {
     on_every_page([](CanvasPage& page, Size size) {
         for (const Node& node : page.scene().nodes()) {
             CAPTURE(node.id, node.name);
-            CHECK(node.box.left >= -whole);
-            CHECK(node.box.right <= size.width + whole);
+            CHECK(node.box.left >= -pixel_rounding);
+            CHECK(node.box.right <= size.width + pixel_rounding);
         }
         const ImDrawData& drawn = *ImGui::GetDrawData();
         float left = 0;
@@ -190,8 +190,8 @@ TEST_CASE("the pad's keys are at least 56 px and stand 8 px apart", "[canvas][la
         REQUIRE(four != nullptr);
         CHECK(one->box.width() >= 56);
         CHECK(one->box.height() >= 56);
-        CHECK(two->box.left - one->box.right >= 8 - whole);
-        CHECK(four->box.top - one->box.bottom >= 8 - whole);
+        CHECK(two->box.left - one->box.right >= 8 - pixel_rounding);
+        CHECK(four->box.top - one->box.bottom >= 8 - pixel_rounding);
     }
 }
 

@@ -7,20 +7,10 @@
 #include <algorithm>
 
 using namespace twoclocks::canvas;
-using support::CanvasPage;
+using twoclocks::canvas::support::CanvasPage;
+using twoclocks::canvas::support::pressed;
 
 namespace {
-
-template <class Wanted>
-std::optional<Wanted> pressed(const Screen& screen, const std::string& id) {
-    CanvasPage page{390, 844};
-    const Answer answer = page.press(screen, id);
-    CAPTURE(id);
-    REQUIRE(answer.has_value());
-    const auto* wanted = std::get_if<Wanted>(&*answer);
-    REQUIRE(wanted != nullptr);
-    return *wanted;
-}
 
 const std::string first_id = twoclocks::base::print_id(samples::id_of(1));
 
@@ -37,16 +27,16 @@ TEST_CASE("a page that is not touched asks for nothing", "[canvas][panels]") {
 TEST_CASE("tabs and the way back lead where they say", "[canvas][panels]") {
     (void)pressed<intent::OpenFleet>(samples::history(), "tab-fleet");
     (void)pressed<intent::OpenLog>(samples::fleet(), "tab-log");
-    CHECK(pressed<intent::OpenHistory>(samples::fleet(), "tab-history")->aircraft.empty());
+    CHECK(pressed<intent::OpenHistory>(samples::fleet(), "tab-history").aircraft.empty());
     (void)pressed<intent::OpenFiles>(samples::fleet(), "tab-files");
     (void)pressed<intent::Back>(samples::aircraft(), "back");
 }
 
 TEST_CASE("the fleet opens aircraft, the form and the log", "[canvas][panels]") {
-    CHECK(pressed<intent::OpenAircraft>(samples::fleet(), "aircraft-" + first_id)->aircraft ==
+    CHECK(pressed<intent::OpenAircraft>(samples::fleet(), "aircraft-" + first_id).aircraft ==
           samples::id_of(1));
     (void)pressed<intent::OpenLog>(samples::fleet(), "log-reading");
-    CHECK(pressed<intent::OpenForm>(samples::empty_fleet(), "add-aircraft")->kind ==
+    CHECK(pressed<intent::OpenForm>(samples::empty_fleet(), "add-aircraft").kind ==
           FormKind::new_aircraft);
     (void)pressed<intent::LoadDemo>(samples::empty_fleet(), "look-invented");
     (void)pressed<intent::AcceptCaution>(samples::welcome(), "accept-caution");
@@ -78,15 +68,15 @@ TEST_CASE("every figure of an aircraft answers why, in the shared order", "[canv
                           Row{"why-due-3-hours", 15},
                           Row{"why-due-3-calendar", 16},
                           Row{"why-due-3-likely", 17}}) {
-        CHECK(pressed<intent::OpenWhy>(samples::aircraft(), row.id)->why == row.why);
+        CHECK(pressed<intent::OpenWhy>(samples::aircraft(), row.id).why == row.why);
     }
 }
 
 TEST_CASE("an aircraft's buttons name what they are about", "[canvas][panels]") {
     const Screen screen = samples::aircraft();
-    CHECK(pressed<intent::OpenPad>(screen, "log-reading")->aircraft == samples::id_of(1));
-    CHECK(pressed<intent::OpenHistory>(screen, "history")->aircraft == samples::id_of(1));
-    const auto work = *pressed<intent::OpenForm>(screen, "work-done-1");
+    CHECK(pressed<intent::OpenPad>(screen, "log-reading").aircraft == samples::id_of(1));
+    CHECK(pressed<intent::OpenHistory>(screen, "history").aircraft == samples::id_of(1));
+    const auto work = pressed<intent::OpenForm>(screen, "work-done-1");
     CHECK(work.kind == FormKind::work_done);
     CHECK(work.subject == samples::id_of(21));
 
@@ -103,23 +93,23 @@ TEST_CASE("an aircraft's buttons name what they are about", "[canvas][panels]") 
                           Row{"adjust", FormKind::meter_adjusted},
                           Row{"flown-as", FormKind::flown_as},
                           Row{"factor", FormKind::hours_factor}}) {
-        const auto form = *pressed<intent::OpenForm>(screen, row.id);
+        const auto form = pressed<intent::OpenForm>(screen, row.id);
         CHECK(form.kind == row.kind);
         CHECK(form.subject == samples::id_of(1));
     }
-    const auto answer = *pressed<intent::AnswerQuestion>(samples::troubled_aircraft(), "use-0-1");
+    const auto answer = pressed<intent::AnswerQuestion>(samples::troubled_aircraft(), "use-0-1");
     CHECK(answer.question == 0);
     CHECK(answer.side == 1);
 }
 
 TEST_CASE("a stored aircraft leads to its return", "[canvas][panels][storage]") {
     const Screen stored = samples::stored_aircraft();
-    CHECK(pressed<intent::OpenReturn>(stored, "on-return")->aircraft == samples::id_of(1));
-    CHECK(pressed<intent::OpenForm>(stored, "return")->kind == FormKind::return_to_service);
+    CHECK(pressed<intent::OpenReturn>(stored, "on-return").aircraft == samples::id_of(1));
+    CHECK(pressed<intent::OpenForm>(stored, "return").kind == FormKind::return_to_service);
     const Screen back = samples::on_return();
-    CHECK(pressed<intent::OpenForm>(back, "return")->kind == FormKind::return_to_service);
-    CHECK(pressed<intent::EditField>(back, "return-on")->field == "return-on");
-    CHECK(pressed<intent::OpenWhy>(back, "why-due-0-calendar")->why == 0);
+    CHECK(pressed<intent::OpenForm>(back, "return").kind == FormKind::return_to_service);
+    CHECK(pressed<intent::EditField>(back, "return-on").field == "return-on");
+    CHECK(pressed<intent::OpenWhy>(back, "why-due-0-calendar").why == 0);
     CanvasPage page{390, 844};
     (void)page.lay_out(samples::aircraft());
     CHECK(page.find("on-return") == nullptr);
@@ -128,25 +118,25 @@ TEST_CASE("a stored aircraft leads to its return", "[canvas][panels][storage]") 
 
 TEST_CASE("the pad gives its keys and saves", "[canvas][panels]") {
     for (const char key : {'0', '1', '5', '9'}) {
-        CHECK(pressed<intent::PadKey>(samples::pad(), std::string{"key-"} + key)->key == key);
+        CHECK(pressed<intent::PadKey>(samples::pad(), std::string{"key-"} + key).key == key);
     }
-    CHECK(pressed<intent::PadKey>(samples::pad(), "key-d")->key == '.');
-    CHECK(pressed<intent::PadKey>(samples::pad(), "key-e")->key == '<');
+    CHECK(pressed<intent::PadKey>(samples::pad(), "key-d").key == '.');
+    CHECK(pressed<intent::PadKey>(samples::pad(), "key-e").key == '<');
     (void)pressed<intent::SaveReading>(samples::pad(), "save-reading");
-    CHECK(pressed<intent::EditField>(samples::pad(), "date")->field == "date");
-    CHECK(pressed<intent::OpenForm>(samples::falling_pad(), "other-meter")->kind ==
+    CHECK(pressed<intent::EditField>(samples::pad(), "date").field == "date");
+    CHECK(pressed<intent::OpenForm>(samples::falling_pad(), "other-meter").kind ==
           FormKind::meter_change);
-    CHECK(pressed<intent::OpenForm>(samples::falling_pad(), "other-hours")->kind ==
+    CHECK(pressed<intent::OpenForm>(samples::falling_pad(), "other-hours").kind ==
           FormKind::meter_adjusted);
     CanvasPage page{390, 844};
     CHECK_FALSE(page.press(samples::falling_pad(), "save-reading").has_value());
-    CHECK(pressed<intent::OpenPad>(samples::log_choices(), "log-" + first_id)->aircraft ==
+    CHECK(pressed<intent::OpenPad>(samples::log_choices(), "log-" + first_id).aircraft ==
           samples::id_of(1));
 }
 
 TEST_CASE("forms edit, choose and submit", "[canvas][panels]") {
-    CHECK(pressed<intent::EditField>(samples::form(), "registration")->field == "registration");
-    const auto choice = *pressed<intent::ChooseOption>(samples::form(), "option-drive-2");
+    CHECK(pressed<intent::EditField>(samples::form(), "registration").field == "registration");
+    const auto choice = pressed<intent::ChooseOption>(samples::form(), "option-drive-2");
     CHECK(choice.field == "drive");
     CHECK(choice.option == 2);
     (void)pressed<intent::SubmitForm>(samples::form(), "submit");
@@ -172,22 +162,22 @@ TEST_CASE("files export, import, join, leave out, set aside and take back", "[ca
     (void)pressed<intent::ChooseFile>(samples::files(), "import");
     (void)pressed<intent::AcceptImport>(samples::preview(), "accept-import");
     (void)pressed<intent::DropImport>(samples::preview(), "drop-import");
-    CHECK(pressed<intent::SetAside>(samples::files(), "batch-1")->batch == 1);
-    CHECK(pressed<intent::TakeBack>(samples::files(), "batch-2")->batch == 2);
-    CHECK(pressed<intent::SetTheme>(samples::files(), "look-sun")->theme == ThemeChoice::sun);
-    CHECK(pressed<intent::OpenForm>(samples::files(), "signature")->kind == FormKind::author);
+    CHECK(pressed<intent::SetAside>(samples::files(), "batch-1").batch == 1);
+    CHECK(pressed<intent::TakeBack>(samples::files(), "batch-2").batch == 2);
+    CHECK(pressed<intent::SetTheme>(samples::files(), "look-sun").theme == ThemeChoice::sun);
+    CHECK(pressed<intent::OpenForm>(samples::files(), "signature").kind == FormKind::author);
 }
 
 TEST_CASE("sheets close, and lead to the records they rest on", "[canvas][panels]") {
     (void)pressed<intent::CloseSheet>(samples::why(), "sheet-close");
-    CHECK(pressed<intent::OpenRecord>(samples::why(), "why-line-1")->fact == samples::id_of(31));
-    const auto correct = *pressed<intent::OpenForm>(samples::record(), "correct");
+    CHECK(pressed<intent::OpenRecord>(samples::why(), "why-line-1").fact == samples::id_of(31));
+    const auto correct = pressed<intent::OpenForm>(samples::record(), "correct");
     CHECK(correct.kind == FormKind::correct);
     CHECK(correct.subject == samples::id_of(31));
-    CHECK(pressed<intent::OpenForm>(samples::record(), "withdraw")->kind == FormKind::withdraw);
+    CHECK(pressed<intent::OpenForm>(samples::record(), "withdraw").kind == FormKind::withdraw);
     CHECK(pressed<intent::OpenRecord>(samples::history(),
                                       "record-" + twoclocks::base::print_id(samples::id_of(32)))
-              ->fact == samples::id_of(32));
+              .fact == samples::id_of(32));
 }
 
 TEST_CASE("a notice's button does what the notice says", "[canvas][panels]") {

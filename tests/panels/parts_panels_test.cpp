@@ -6,20 +6,10 @@
 #include <string>
 
 using namespace twoclocks::canvas;
-using support::CanvasPage;
+using twoclocks::canvas::support::CanvasPage;
+using twoclocks::canvas::support::pressed;
 
 namespace {
-
-template <class Wanted>
-Wanted pressed(const Screen& screen, const std::string& id) {
-    CanvasPage page{390, 844};
-    const Answer answer = page.press(screen, id);
-    CAPTURE(id);
-    REQUIRE(answer.has_value());
-    const auto* wanted = std::get_if<Wanted>(&*answer);
-    REQUIRE(wanted != nullptr);
-    return *wanted;
-}
 
 std::string row_id(std::uint64_t number) {
     return "part-" + twoclocks::base::print_id(samples::id_of(number));

@@ -18,7 +18,7 @@ Node button(std::string id, Rect box) {
     return node;
 }
 
-std::string at(const Scene& scene, float x, float y) {
+std::string node_at(const Scene& scene, float x, float y) {
     const std::int32_t index = scene.hit(x, y);
     return index < 0 ? "" : scene.nodes()[static_cast<std::uint32_t>(index)].id;
 }
@@ -37,10 +37,10 @@ TEST_CASE("a tap goes to the topmost enabled node that can be activated", "[canv
     words.name = "words";
     words.box = words.visible = {0, 0, 200, 200};
     scene.add(words);
-    CHECK(at(scene, 75, 75) == "above");
-    CHECK(at(scene, 20, 20) == "below");
-    CHECK(at(scene, 149, 149) == "above");
-    CHECK(at(scene, 150, 150).empty());
+    CHECK(node_at(scene, 75, 75) == "above");
+    CHECK(node_at(scene, 20, 20) == "below");
+    CHECK(node_at(scene, 149, 149) == "above");
+    CHECK(node_at(scene, 150, 150).empty());
 }
 
 TEST_CASE("a node scrolled out of sight is not tapped", "[canvas][scene]") {
@@ -49,8 +49,8 @@ TEST_CASE("a node scrolled out of sight is not tapped", "[canvas][scene]") {
     Node half = button("half", {0, 0, 100, 100});
     half.visible = {0, 60, 100, 100};
     scene.add(half);
-    CHECK(at(scene, 50, 50).empty());
-    CHECK(at(scene, 50, 70) == "half");
+    CHECK(node_at(scene, 50, 50).empty());
+    CHECK(node_at(scene, 50, 70) == "half");
 }
 
 TEST_CASE("a sheet takes all taps, beside it as well", "[canvas][scene]") {
@@ -63,11 +63,11 @@ TEST_CASE("a sheet takes all taps, beside it as well", "[canvas][scene]") {
     dialog.box = dialog.visible = {0, 200, 100, 400};
     scene.add(dialog);
     scene.add(button("close", {0, 200, 100, 250}));
-    CHECK(at(scene, 50, 100).empty());
-    CHECK(at(scene, 50, 225) == "close");
+    CHECK(node_at(scene, 50, 100).empty());
+    CHECK(node_at(scene, 50, 225) == "close");
     scene.begin();
     scene.add(button("page", {0, 0, 100, 400}));
-    CHECK(at(scene, 50, 100) == "page");
+    CHECK(node_at(scene, 50, 100) == "page");
 }
 
 TEST_CASE("an activated node answers once", "[canvas][scene]") {

@@ -2,7 +2,7 @@
 #include "tests/support/phone.hpp"
 
 using namespace twoclocks::canvas;
-using support::Phone;
+using twoclocks::canvas::support::Phone;
 
 namespace {
 

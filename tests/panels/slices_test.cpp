@@ -10,10 +10,10 @@ using namespace twoclocks;
 using namespace twoclocks::canvas;
 
 TEST_CASE("lives in slices come to what they come to at once, and frames end", "[panels][plan]") {
-    support::FakeHost host;
+    canvas::support::FakeHost host;
     AppState at_once{host};
-    support::start(at_once);
-    support::add_aircraft(at_once);
+    canvas::support::start(at_once);
+    canvas::support::add_aircraft(at_once);
     host.answer(at_once);
     const auto* aircraft = std::get_if<views::AircraftView>(&at_once.screen().page);
     REQUIRE(aircraft != nullptr);
@@ -24,11 +24,11 @@ TEST_CASE("lives in slices come to what they come to at once, and frames end", "
     const std::string order = base::say(whole->view.order.text, {});
     const std::string back = base::say(whole->view.back.text, {});
 
-    support::FakeHost other;
+    canvas::support::FakeHost other;
     AppState sliced{other};
     sliced.work_in_slices();
-    support::start(sliced);
-    support::add_aircraft(sliced);
+    canvas::support::start(sliced);
+    canvas::support::add_aircraft(sliced);
     other.answer(sliced);
     const base::Id same = std::get<views::AircraftView>(sliced.screen().page).id;
     CHECK_FALSE(sliced.work_on());  // this page waits for nothing

@@ -7,7 +7,7 @@
 #include <string>
 
 using namespace twoclocks::canvas;
-using support::CanvasPage;
+using twoclocks::canvas::support::CanvasPage;
 
 namespace {
 
@@ -15,8 +15,10 @@ namespace {
 class Measure {
   public:
     Measure() : page_(390, 844) {
-        fonts_.set(400, support::bytes_of(HOUSE_ROOT "/build/fonts/inter_400.otf"));
-        fonts_.set(600, support::bytes_of(HOUSE_ROOT "/build/fonts/inter_600.otf"));
+        fonts_.set(400,
+                   twoclocks::canvas::support::bytes_of(HOUSE_ROOT "/build/fonts/inter_400.otf"));
+        fonts_.set(600,
+                   twoclocks::canvas::support::bytes_of(HOUSE_ROOT "/build/fonts/inter_600.otf"));
         fonts_.build(1);
         ImGui::GetIO().DisplaySize = {390, 844};
         ImGui::GetIO().DeltaTime = 0.016F;

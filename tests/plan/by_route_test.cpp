@@ -14,7 +14,6 @@
 using namespace twoclocks;
 using facts::Carriage;
 using facts::Route;
-using plan::Estimate;
 using plan::Role;
 using plan::Task;
 using plan::Tasks;
@@ -22,7 +21,7 @@ using support::hand_today;
 
 namespace {
 
-const Task* in(const Tasks& tasks, const std::string& key) {
+const Task* task_in(const Tasks& tasks, const std::string& key) {
     for (const Task& task : tasks)
         if (task.key == key) return &task;
     return nullptr;
@@ -34,7 +33,7 @@ Tasks by(const Route& route) {
     return plan::tasks_of(plan::choosing(records, 0), hand_today);
 }
 
-bool waits(const Task& task, const std::string& key) {
+bool waits_for(const Task& task, const std::string& key) {
     for (const plan::Link& link : task.after)
         if (link.key == key) return true;
     return false;
@@ -63,8 +62,8 @@ TEST_CASE("a route of which nothing is said is planned as the campaign is", "[pl
     REQUIRE(tasks.size() == usual.size());
     for (const Task& task : tasks) {
         CAPTURE(task.key);
-        CHECK(task.days == in(usual, task.key)->days);
-        CHECK(task.after == in(usual, task.key)->after);
+        CHECK(task.days == task_in(usual, task.key)->days);
+        CHECK(task.after == task_in(usual, task.key)->after);
     }
     is_sound(tasks);
 }
@@ -76,12 +75,12 @@ TEST_CASE("what a route says of kit, place and way is taken as it is said", "[pl
     route.there_days = 2;
     route.back_days = 3;
     const Tasks tasks = by(route);
-    CHECK(in(tasks, "kit")->days == Estimate{0, 0, 0});
-    CHECK(in(tasks, "queue")->days == Estimate{75, 75, 75});
-    CHECK(in(tasks, "transport")->days == Estimate{2, 2, 2});
-    CHECK(in(tasks, "home")->days == Estimate{3, 3, 3});
-    CHECK(waits(*in(tasks, "home"), "release"));
-    CHECK(in(tasks, "home")->role == Role::release);  // with it the aircraft is back
+    CHECK(task_in(tasks, "kit")->days == plan::Estimate{0, 0, 0});
+    CHECK(task_in(tasks, "queue")->days == plan::Estimate{75, 75, 75});
+    CHECK(task_in(tasks, "transport")->days == plan::Estimate{2, 2, 2});
+    CHECK(task_in(tasks, "home")->days == plan::Estimate{3, 3, 3});
+    CHECK(waits_for(*task_in(tasks, "home"), "release"));
+    CHECK(task_in(tasks, "home")->role == Role::release);  // with it the aircraft is back
     is_sound(tasks);
 }
 
@@ -91,13 +90,13 @@ TEST_CASE("the days at the shop stand for every step there", "[plan][route]") {
     route.likely_days = 80;
     route.high_days = 120;
     const Tasks tasks = by(route);
-    CHECK(in(tasks, "shop")->days == Estimate{60, 80, 120});
-    CHECK(in(tasks, "strip") == nullptr);
-    CHECK(in(tasks, "induct") == nullptr);
-    CHECK(waits(*in(tasks, "shop"), "transport"));
-    CHECK(waits(*in(tasks, "shop"), "kit_check"));
-    CHECK(waits(*in(tasks, "release"), "shop"));
-    CHECK(waits(*in(tasks, "cores_out"), "shop"));
+    CHECK(task_in(tasks, "shop")->days == plan::Estimate{60, 80, 120});
+    CHECK(task_in(tasks, "strip") == nullptr);
+    CHECK(task_in(tasks, "induct") == nullptr);
+    CHECK(waits_for(*task_in(tasks, "shop"), "transport"));
+    CHECK(waits_for(*task_in(tasks, "shop"), "kit_check"));
+    CHECK(waits_for(*task_in(tasks, "release"), "shop"));
+    CHECK(waits_for(*task_in(tasks, "cores_out"), "shop"));
     is_sound(tasks);
 }
 
@@ -106,11 +105,12 @@ TEST_CASE("crated it is packed before and assembled after", "[plan][route]") {
     route.carriage = Carriage::crated;
     route.there_days = 21;
     const Tasks tasks = by(route);
-    CHECK(waits(*in(tasks, "transport"), "crate"));
-    CHECK(waits(*in(tasks, "crate"), "hand_over"));
-    CHECK(in(tasks, "home")->days == Estimate{21, 21, 21});  // nobody said how long back: as there
-    CHECK(waits(*in(tasks, "assemble"), "home"));
-    CHECK(in(tasks, "assemble")->role == Role::release);
+    CHECK(waits_for(*task_in(tasks, "transport"), "crate"));
+    CHECK(waits_for(*task_in(tasks, "crate"), "hand_over"));
+    CHECK(task_in(tasks, "home")->days ==
+          plan::Estimate{21, 21, 21});  // nobody said how long back: as there
+    CHECK(waits_for(*task_in(tasks, "assemble"), "home"));
+    CHECK(task_in(tasks, "assemble")->role == Role::release);
     is_sound(tasks);
 }
 
@@ -119,8 +119,8 @@ TEST_CASE("in its own hangar there is no way", "[plan][route]") {
     route.carriage = Carriage::stays;
     route.there_days = 9;
     const Tasks tasks = by(route);
-    CHECK(in(tasks, "transport") == nullptr);
-    CHECK(waits(*in(tasks, "induct"), "hand_over"));
+    CHECK(task_in(tasks, "transport") == nullptr);
+    CHECK(waits_for(*task_in(tasks, "induct"), "hand_over"));
     is_sound(tasks);
 }
 

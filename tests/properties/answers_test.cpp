@@ -19,7 +19,7 @@ using timeline::Question;
 
 namespace {
 
-constexpr std::uint64_t cases = 600;
+constexpr std::uint64_t answered_cases = 600;
 
 std::vector<std::string> lines_of(const timeline::Side& side) {
     std::vector<std::string> out{facts::print_fact(side.fact)};
@@ -53,7 +53,7 @@ void answer(Journal& journal,
 TEST_CASE("an answer closes its question: what it drops is no side of any",
           "[properties][answer]") {
     std::int32_t given = 0;
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= answered_cases; ++seed) {
         const RandomJournal random{seed, {16, seed % 2 == 0, true, true, false}};
         Journal journal = random.all();
         support::Random choice{seed};
@@ -82,7 +82,7 @@ TEST_CASE("an answer closes its question: what it drops is no side of any",
 TEST_CASE("whoever answers by one rule comes to an end", "[properties][answer]") {
     constexpr std::int32_t most_rounds = 60;
     std::int32_t closed = 0;
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= answered_cases; ++seed) {
         const RandomJournal random{seed, {16, seed % 2 == 0, true, true, false}};
         Journal journal = random.all();
         support::Pen judge{"judge", 1'800'000'000'000};
@@ -109,7 +109,7 @@ TEST_CASE("whoever answers by one rule comes to an end", "[properties][answer]")
 TEST_CASE("what two devices wrote alike is one record, in any order and any batch",
           "[properties][agree]") {
     std::int32_t compared = 0;
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= answered_cases; ++seed) {
         const RandomJournal random{seed, {8, false, false, false, false}};
         const Journal all = random.all();
         const AircraftState state = timeline::replay(all, random.aircraft(), random_today);

@@ -22,7 +22,7 @@ using timeline::Renewed;
 
 namespace {
 
-constexpr std::uint64_t cases = 4000;
+constexpr std::uint64_t carry_cases = 4000;
 
 /// Work twice: how many tenths and days after the anchor.
 struct Works {
@@ -54,7 +54,7 @@ Renewed renewed(std::int64_t after) {
             {}};
 }
 
-AircraftState told(const LimitSet& limit, const Works& works) {
+AircraftState state_told(const LimitSet& limit, const Works& works) {
     AircraftState state = support::hand_state();
     ItemState& item =
         support::add_item(state, facts::ItemRole::inspection, FlightTime{}, std::nullopt);
@@ -83,7 +83,7 @@ TEST_CASE("in doubt an interval counts from no later than under any answer",
           "[properties][carry_over]") {
     std::int32_t hours_earlier = 0;
     std::int32_t days_earlier = 0;
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= carry_cases; ++seed) {
         CAPTURE(seed);
         Random random{seed};
         const LimitSet one = random_limit(random);
@@ -92,18 +92,18 @@ TEST_CASE("in doubt an interval counts from no later than under any answer",
         const std::int64_t second = first + random.between(60, 140);
         const std::int64_t first_stray = random.between(-30, 30);
         const std::int64_t second_stray = random.between(0, 30);
-        AircraftState open = told(one, {first, second, true});
+        AircraftState open = state_told(one, {first, second, true});
         open.items.front().disputed = true;
         open.items.front().limit_versions = {one, other};
         const From least = from(open);
         for (const LimitSet& limit : {one, other}) {
             for (const bool is_first_done : {true, false}) {
                 for (const std::int64_t stray : {std::int64_t{0}, second_stray}) {
-                    const From answer =
-                        from(told(limit, {first + first_stray, second + stray, is_first_done}));
+                    const From answer = from(
+                        state_told(limit, {first + first_stray, second + stray, is_first_done}));
                     REQUIRE(least.hours <= answer.hours);
                     REQUIRE(least.day <= answer.day);
-                    const From settled = from(told(limit, {first, second, is_first_done}));
+                    const From settled = from(state_told(limit, {first, second, is_first_done}));
                     hours_earlier += settled.hours < renewed(second).total ? 1 : 0;
                     days_earlier += settled.day < renewed(second).on ? 1 : 0;
                 }
@@ -116,12 +116,13 @@ TEST_CASE("in doubt an interval counts from no later than under any answer",
 
 TEST_CASE("an interval counts from within the tolerance of its work, or less its excess",
           "[properties][carry_over]") {
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= carry_cases; ++seed) {
         CAPTURE(seed);
         Random random{seed};
         const LimitSet limit = random_limit(random);
         const std::int64_t first = random.between(60, 140);
-        const AircraftState state = told(limit, {first, first + random.between(60, 140), true});
+        const AircraftState state =
+            state_told(limit, {first, first + random.between(60, 140), true});
         const ItemState& item = state.items.front();
         const limits::HoursFrom hours = *limits::hours_from(limits::bearer_of(state), item);
         const FlightTime off = hours.from - hours.done;
@@ -139,7 +140,7 @@ TEST_CASE("an interval counts from within the tolerance of its work, or less its
 }
 
 TEST_CASE("a tolerance never changes what is left", "[properties][limits]") {
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= carry_cases; ++seed) {
         CAPTURE(seed);
         Random random{seed};
         LimitSet limit = random_limit(random);
@@ -149,8 +150,8 @@ TEST_CASE("a tolerance never changes what is left", "[properties][limits]") {
         const Works works{first, first + random.between(60, 140), true};
         LimitSet plain = limit;
         plain.tolerance = {};
-        const AircraftState with = told(limit, works);
-        const AircraftState without = told(plain, works);
+        const AircraftState with = state_told(limit, works);
+        const AircraftState without = state_told(plain, works);
         const auto some = limits::due_items(with, support::hand_today);
         const auto none = limits::due_items(without, support::hand_today);
         REQUIRE(some.front().clocks.size() == none.front().clocks.size());

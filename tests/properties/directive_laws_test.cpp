@@ -24,8 +24,8 @@ using support::shuffled;
 namespace {
 
 /// Three directives and a terminating action of ISLE-1, and what two people tell of them.
-struct Story : Directed {
-    explicit Story(std::uint64_t seed) : random(seed) {
+struct DirectiveStory : Directed {
+    explicit DirectiveStory(std::uint64_t seed) : random(seed) {
         for (const char* name : {"D 1", "D 2", "D 3"}) {
             const std::int64_t hours = random.between(50, 900);
             items.push_back(asks(first, name, directed(hours, months())));
@@ -118,7 +118,7 @@ struct Story : Directed {
     std::vector<Fact> tell;
 };
 
-[[nodiscard]] bool answer_all(const Story& story, Journal& journal, std::uint64_t seed) {
+[[nodiscard]] bool answer_all(const DirectiveStory& story, Journal& journal, std::uint64_t seed) {
     Random random{seed};
     support::Pen judge{"judge", 1'800'000'000'000};
     for (std::int32_t round = 0; round < 12; ++round) {
@@ -135,7 +135,7 @@ struct Story : Directed {
 }
 
 /// What a clock promises is promised by the least of its kind before the answer, or is not known.
-[[nodiscard]] bool promises_no_more(const ItemDue& open, const ClockDue& settled) {
+[[nodiscard]] bool item_promises_no_more(const ItemDue& open, const ClockDue& settled) {
     if (!settled.known) return true;
     return std::any_of(open.clocks.begin(), open.clocks.end(), [&](const ClockDue& clock) {
         if (clock.clock != settled.clock) return false;
@@ -149,7 +149,7 @@ TEST_CASE("an unanswered disagreement makes no directive better than an answer w
           "[properties][directives]") {
     std::int64_t compared = 0;
     for (std::uint64_t seed = 1; seed <= 3000; ++seed) {
-        const Story story{seed};
+        const DirectiveStory story{seed};
         const views::Assessed open = story.judged(story.journal);
         if (open.state.questions.empty()) continue;
         for (std::uint64_t way = 0; way < 3; ++way) {
@@ -165,7 +165,7 @@ TEST_CASE("an unanswered disagreement makes no directive better than an answer w
                 const bool by_rate = state == views::State::due || state == views::State::act;
                 REQUIRE((by_rate || open.item_states[at] >= state));
                 for (const ClockDue& clock : settled.items[at].clocks)
-                    REQUIRE(promises_no_more(open.items[at], clock));
+                    REQUIRE(item_promises_no_more(open.items[at], clock));
                 ++compared;
             }
         }
@@ -175,7 +175,7 @@ TEST_CASE("an unanswered disagreement makes no directive better than an answer w
 
 TEST_CASE("the order in which facts come changes no directive", "[properties][directives]") {
     for (std::uint64_t seed = 1; seed <= 500; ++seed) {
-        const Story story{seed};
+        const DirectiveStory story{seed};
         const views::Assessed before = story.judged(story.journal);
         const views::Assessed after = story.judged(shuffled(story.journal, seed));
         CAPTURE(seed);
@@ -190,7 +190,7 @@ TEST_CASE("what is left and what is used make the limit of a directive, exactly"
           "[properties][directives]") {
     std::int64_t seen = 0;
     for (std::uint64_t seed = 1; seed <= 1000; ++seed) {
-        const Story story{seed};
+        const DirectiveStory story{seed};
         CAPTURE(seed);
         for (const ItemDue& item : story.judged(story.journal).items) {
             for (const ClockDue& clock : item.clocks) {
@@ -207,7 +207,7 @@ TEST_CASE("in every story what is superseded, ended or not here leaves nothing d
           "[properties][directives]") {
     std::int64_t seen = 0;
     for (std::uint64_t seed = 1; seed <= 1000; ++seed) {
-        const Story story{seed};
+        const DirectiveStory story{seed};
         CAPTURE(seed);
         const views::Assessed now = story.judged(story.journal);
         for (std::size_t at = 0; at < now.items.size(); ++at) {

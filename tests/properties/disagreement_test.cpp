@@ -1,5 +1,6 @@
 // An unanswered disagreement never gives more life than any way of answering it.
 #include "catch_amalgamated.hpp"
+#include "tests/support/no_more.hpp"
 #include "tests/support/random_journal.hpp"
 
 #include <algorithm>
@@ -16,6 +17,10 @@ using namespace twoclocks;
 using facts::Journal;
 using limits::ClockDue;
 using limits::ItemDue;
+using support::find_item;
+using support::fixed_rate;
+using support::not_later;
+using support::promises_no_more;
 using support::random_today;
 using support::RandomJournal;
 using timeline::AircraftState;
@@ -23,10 +28,12 @@ using timeline::Question;
 
 namespace {
 
-constexpr std::uint64_t cases = 3000;
+constexpr std::uint64_t disputed_cases = 3000;
 
 /// Answers one question after another, keeping a side at random; nothing when answers contradict.
-std::optional<AircraftState> answered(Journal journal, base::Id aircraft, std::uint64_t seed) {
+std::optional<AircraftState> state_answered(Journal journal,
+                                            base::Id aircraft,
+                                            std::uint64_t seed) {
     constexpr std::int32_t most_rounds = 12;
     support::Random random{seed};
     support::Pen judge{"judge", 1'800'000'000'000};
@@ -41,27 +48,6 @@ std::optional<AircraftState> answered(Journal journal, base::Id aircraft, std::u
         journal.add(judge.write(body.on, body.about, body.fields));
     }
     return std::nullopt;
-}
-
-const ItemDue* find_item(const std::vector<ItemDue>& items, base::Id id) {
-    const auto found = std::find_if(
-        items.begin(), items.end(), [&](const ItemDue& item) { return item.item == id; });
-    return found == items.end() ? nullptr : &*found;
-}
-
-/// True when `open` promises no more than `settled`; an unknown clock promises nothing.
-bool promises_no_more(const ClockDue& open, const ClockDue& settled) {
-    if (!open.known || !settled.known) return !open.known || !settled.known;
-    return open.left <= settled.left && open.days_left <= settled.days_left &&
-           open.left_count <= settled.left_count;
-}
-
-forecast::FlyingAhead fixed_rate(const AircraftState& state) {
-    return forecast::even_ahead(state, 720, 1800, 3600);
-}
-
-bool not_later(const std::optional<base::Date>& left, const std::optional<base::Date>& right) {
-    return !right || (left && *left <= *right);
 }
 
 void compare(const AircraftState& open, const AircraftState& settled) {
@@ -103,7 +89,7 @@ void compare(const AircraftState& open, const AircraftState& settled) {
 TEST_CASE("an unanswered disagreement never gives more life than any answer",
           "[properties][disagreement]") {
     std::int64_t compared = 0;
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= disputed_cases; ++seed) {
         const RandomJournal random{seed, {8, false, false, true}};
         const Journal journal = random.all();
         const AircraftState open = timeline::replay(journal, random.aircraft(), random_today);
@@ -114,7 +100,7 @@ TEST_CASE("an unanswered disagreement never gives more life than any answer",
             });
         if (hidden) continue;
         for (std::uint64_t way = 0; way < 4; ++way) {
-            const auto settled = answered(journal, random.aircraft(), seed * 100 + way);
+            const auto settled = state_answered(journal, random.aircraft(), seed * 100 + way);
             if (!settled) continue;
             CAPTURE(facts::print_journal(journal), seed, way);
             compare(open, *settled);

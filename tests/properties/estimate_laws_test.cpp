@@ -7,7 +7,7 @@
 
 using namespace twoclocks;
 using namespace twoclocks::budget;
-using namespace twoclocks::budget::support;
+using namespace twoclocks::budget::by_hand;
 
 namespace {
 

@@ -21,12 +21,12 @@ using timeline::Question;
 
 namespace {
 
-constexpr std::uint64_t cases = 2000;
+constexpr std::uint64_t event_stories = 2000;
 
 /// Two aircraft, a gearbox and a bearing that go on and off, what happens to them, who signs it,
 /// and what two people change of it afterwards.
-struct Story : support::Happened {
-    explicit Story(std::uint64_t seed) : random(seed) {
+struct EventStory : support::Happened {
+    explicit EventStory(std::uint64_t seed) : random(seed) {
         facts::PartAdded plate = Stores::plate("3");
         plate.name = "Bearing";
         bearing = add(plate);
@@ -125,7 +125,7 @@ using Open = std::set<std::pair<Id, Id>>;
     return out;
 }
 
-[[nodiscard]] std::vector<std::pair<Id, Question>> questions_of(const Story& story,
+[[nodiscard]] std::vector<std::pair<Id, Question>> questions_of(const EventStory& story,
                                                                 const Journal& journal) {
     std::vector<std::pair<Id, Question>> out;
     for (const Id& id : {story.first, story.second}) {
@@ -140,7 +140,7 @@ using Open = std::set<std::pair<Id, Id>>;
 }
 
 /// Answers one question after another at random; false when they do not come to an end.
-[[nodiscard]] bool answer_all(const Story& story, Journal& journal, std::uint64_t seed) {
+[[nodiscard]] bool answer_all(const EventStory& story, Journal& journal, std::uint64_t seed) {
     Random random{seed};
     support::Pen judge{"judge", 1'800'000'000'000};
     for (std::int32_t round = 0; round < 20; ++round) {
@@ -161,8 +161,8 @@ TEST_CASE("an unanswered disagreement hides no event that an answer would leave 
           "[properties][events]") {
     std::int64_t compared = 0;
     std::int64_t open_after = 0;
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
-        const Story story{seed};
+    for (std::uint64_t seed = 1; seed <= event_stories; ++seed) {
+        const EventStory story{seed};
         if (questions_of(story, story.journal).empty()) continue;
         for (std::uint64_t way = 0; way < 3; ++way) {
             Journal journal = story.journal;
@@ -184,7 +184,7 @@ TEST_CASE("an unanswered disagreement hides no event that an answer would leave 
 TEST_CASE("the order in which facts come changes no event", "[properties][events]") {
     std::int64_t open = 0;
     for (std::uint64_t seed = 1; seed <= 300; ++seed) {
-        const Story story{seed};
+        const EventStory story{seed};
         const Journal other = shuffled(story.journal, seed);
         for (const Id& aircraft : {story.first, story.second}) {
             const auto before = timeline::replay(story.journal, aircraft, story.today).events;

@@ -1,10 +1,10 @@
 // Laws of limits that hang on a part.
 #include "catch_amalgamated.hpp"
 #include "tests/support/hung.hpp"
+#include "tests/support/no_more.hpp"
 #include "tests/support/random_journal.hpp"
 #include "tests/support/told_part.hpp"
 
-#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -23,7 +23,9 @@ using facts::ItemRole;
 using facts::Journal;
 using limits::ClockDue;
 using limits::ItemDue;
+using support::find_item;
 using support::Hung;
+using support::promises_no_more;
 using support::Random;
 using support::random_today;
 using support::RandomJournal;
@@ -31,7 +33,7 @@ using timeline::PartState;
 
 namespace {
 
-constexpr std::uint64_t cases = 500;
+constexpr std::uint64_t hung_cases = 500;
 
 /// A part that goes from one aircraft to another with a life and a check, and what it has flown
 /// since new and since the check was last done.
@@ -102,18 +104,6 @@ struct Travels {
     }
 };
 
-const ItemDue* find_item(const std::vector<ItemDue>& items, Id id) {
-    const auto found = std::find_if(
-        items.begin(), items.end(), [&](const ItemDue& item) { return item.item == id; });
-    return found == items.end() ? nullptr : &*found;
-}
-
-bool promises_no_more(const ClockDue& open, const ClockDue& settled) {
-    if (!open.known || !settled.known) return true;
-    return open.left <= settled.left && open.days_left <= settled.days_left &&
-           open.left_count <= settled.left_count;
-}
-
 /// Compares what an open part promises with what an answer leaves; how many clocks were compared.
 std::int64_t compare(const PartState& open, const PartState& settled) {
     std::int64_t compared = 0;
@@ -157,7 +147,7 @@ std::string shown(const Journal& journal, const RandomJournal& random) {
 
 TEST_CASE("a part keeps its hours left from aircraft to aircraft, exactly", "[properties][hung]") {
     std::int64_t moves = 0;
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= hung_cases; ++seed) {
         CAPTURE(seed);
         moves += Travels{seed}.moves;
     }
@@ -166,7 +156,7 @@ TEST_CASE("a part keeps its hours left from aircraft to aircraft, exactly", "[pr
 
 TEST_CASE("off and on again without flying changes nothing but the calendar",
           "[properties][hung]") {
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= hung_cases; ++seed) {
         CAPTURE(seed);
         Random random{seed};
         Hung s;
@@ -192,7 +182,7 @@ TEST_CASE("off and on again without flying changes nothing but the calendar",
 
 TEST_CASE("what is left and what is used make a hung limit, exactly", "[properties][hung]") {
     std::int64_t seen = 0;
-    for (std::uint64_t seed = 1; seed <= 2 * cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= 2 * hung_cases; ++seed) {
         CAPTURE(seed);
         const RandomJournal random{seed, {30, true, true, true, true, true}};
         for (const PartState& part : timeline::replay_parts(random.all(), random_today)) {
@@ -218,7 +208,7 @@ TEST_CASE("what is left and what is used make a hung limit, exactly", "[properti
 }
 
 TEST_CASE("hung limits do not depend on the order facts came in", "[properties][hung]") {
-    for (std::uint64_t seed = 1; seed <= cases / 2; ++seed) {
+    for (std::uint64_t seed = 1; seed <= hung_cases / 2; ++seed) {
         CAPTURE(seed);
         const RandomJournal random{seed, {30, true, true, true, true, true}};
         const Journal all = random.all();
@@ -229,7 +219,7 @@ TEST_CASE("hung limits do not depend on the order facts came in", "[properties][
 TEST_CASE("an unanswered disagreement never gives a hung limit more life than any answer",
           "[properties][hung][disagreement]") {
     std::int64_t compared = 0;
-    for (std::uint64_t seed = 1; seed <= 20 * cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= 20 * hung_cases; ++seed) {
         const std::int32_t steps = seed % 2 == 0 ? 12 : 30;
         const RandomJournal random{seed, {steps, false, false, false, true, true}};
         const Journal journal = random.all();

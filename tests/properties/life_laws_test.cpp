@@ -1,9 +1,9 @@
 // Laws of what is left, for any journal.
 #include "catch_amalgamated.hpp"
+#include "tests/support/no_more.hpp"
 #include "tests/support/random_journal.hpp"
 
 #include <algorithm>
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -16,30 +16,23 @@ using facts::Clock;
 using facts::Journal;
 using limits::ClockDue;
 using limits::ItemDue;
+using support::fixed_rate;
+using support::not_later;
 using support::random_today;
 using support::RandomJournal;
 using timeline::AircraftState;
 
 namespace {
 
-constexpr std::uint64_t cases = 1000;
+constexpr std::uint64_t life_cases = 1000;
 constexpr base::FlightTime longest_tolerance = base::hours(420);  // 20 % of 2,100 h
-
-/// 0.2, 0.5 and 1 h a day: always the same, so that only hours and days move the dates.
-forecast::FlyingAhead fixed_rate(const AircraftState& state) {
-    return forecast::even_ahead(state, 720, 1800, 3600);
-}
-
-bool not_later(const std::optional<Date>& left, const std::optional<Date>& right) {
-    return !right || (left && *left <= *right);
-}
 
 }  // namespace
 
 TEST_CASE("what is left and what is used make the limit, exactly", "[properties][limits]") {
     std::int64_t hours_seen = 0;
     std::int64_t counts_seen = 0;
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= life_cases; ++seed) {
         CAPTURE(seed);
         const RandomJournal random{seed};
         const AircraftState state = timeline::replay(random.all(), random.aircraft(), random_today);
@@ -68,7 +61,7 @@ TEST_CASE("what is left and what is used make the limit, exactly", "[properties]
 }
 
 TEST_CASE("total time never falls, along the life or by one more reading", "[properties][total]") {
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= life_cases; ++seed) {
         CAPTURE(seed);
         const RandomJournal random{seed};
         Journal journal = random.all();
@@ -89,7 +82,7 @@ TEST_CASE("total time never falls, along the life or by one more reading", "[pro
 }
 
 TEST_CASE("more hours flown never give a later date at a fixed rate", "[properties][forecast]") {
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= life_cases; ++seed) {
         CAPTURE(seed);
         const RandomJournal random{seed};
         AircraftState state = timeline::replay(random.all(), random.aircraft(), random_today);
@@ -111,7 +104,7 @@ TEST_CASE("more hours flown never give a later date at a fixed rate", "[properti
 
 TEST_CASE("early, likely and late come in this order", "[properties][forecast]") {
     std::int64_t seen = 0;
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= life_cases; ++seed) {
         CAPTURE(seed);
         const RandomJournal random{seed};
         const AircraftState state = timeline::replay(random.all(), random.aircraft(), random_today);

@@ -22,7 +22,7 @@ using support::shuffled;
 
 namespace {
 
-constexpr std::uint64_t cases = 1000;
+constexpr std::uint64_t merge_cases = 1000;
 constexpr std::uint64_t cases_with_views = 250;
 
 /// All that is shown of the aircraft: state, figures, whys, questions and history; and its parts.
@@ -48,7 +48,7 @@ bool holds(const Journal& journal, const Fact& fact) {
 }  // namespace
 
 TEST_CASE("merging is commutative, associative and idempotent", "[properties][merge]") {
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= merge_cases; ++seed) {
         CAPTURE(seed);
         const RandomJournal random{seed};
         const auto& [a, b, c] = random.devices();
@@ -63,7 +63,7 @@ TEST_CASE("merging is commutative, associative and idempotent", "[properties][me
 }
 
 TEST_CASE("merging never loses a fact and invents none", "[properties][merge]") {
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= merge_cases; ++seed) {
         CAPTURE(seed);
         const RandomJournal random{seed};
         const Journal all = random.all();
@@ -105,7 +105,7 @@ TEST_CASE("what is shown does not depend on the batches facts came in", "[proper
 }
 
 TEST_CASE("a random journal is read and printed back to the same bytes", "[properties][facts]") {
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= merge_cases; ++seed) {
         CAPTURE(seed);
         const std::string text = print_journal(RandomJournal{seed}.all());
         REQUIRE(print_journal(support::journal_from(text)) == text);

@@ -26,7 +26,7 @@ using timeline::PartState;
 
 namespace {
 
-constexpr std::uint64_t cases = 500;
+constexpr std::uint64_t part_cases = 500;
 
 /// A part that goes from one aircraft to another, and what it must have flown.
 struct Life {
@@ -62,7 +62,7 @@ struct Life {
 }  // namespace
 
 TEST_CASE("total time of a part is the sum over its spells", "[properties][parts]") {
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= part_cases; ++seed) {
         CAPTURE(seed);
         const Life life{seed};
         const PartState part = life.stores.state(life.stores.gearbox);
@@ -78,7 +78,7 @@ TEST_CASE("total time of a part is the sum over its spells", "[properties][parts
 
 TEST_CASE("the sum holds in any journal in which the hours are known", "[properties][parts]") {
     std::int64_t seen = 0;
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= part_cases; ++seed) {
         CAPTURE(seed);
         const RandomJournal random{seed, {30, true, true, true}};
         for (const PartState& part : timeline::replay_parts(random.all(), random_today)) {
@@ -101,7 +101,7 @@ TEST_CASE("the sum holds in any journal in which the hours are known", "[propert
 
 TEST_CASE("off and on again without flying changes nothing but the calendar",
           "[properties][parts]") {
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= part_cases; ++seed) {
         CAPTURE(seed);
         Random random{seed};
         Stores stores;
@@ -125,7 +125,7 @@ TEST_CASE("off and on again without flying changes nothing but the calendar",
 }
 
 TEST_CASE("the order in which facts of parts came in does not matter", "[properties][parts]") {
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= part_cases; ++seed) {
         CAPTURE(seed);
         const RandomJournal random{seed, {30, true, true, true}};
         const Journal all = random.all();
@@ -144,7 +144,7 @@ TEST_CASE("the order in which facts of parts came in does not matter", "[propert
 TEST_CASE("an unanswered disagreement never gives a part fewer hours than any answer",
           "[properties][parts][disagreement]") {
     std::int64_t compared = 0;
-    for (std::uint64_t seed = 1; seed <= 12 * cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= 12 * part_cases; ++seed) {
         const RandomJournal random{seed, {12, false, false, false}};
         const Journal journal = random.all();
         for (const base::Id& id : random.parts()) {

@@ -23,11 +23,11 @@ using timeline::Question;
 
 namespace {
 
-constexpr std::uint64_t cases = 600;
+constexpr std::uint64_t use_stories = 600;
 
 /// What three items, a meter and an aircraft have in common, and what two people change of it.
-struct Story : support::Stored {
-    explicit Story(std::uint64_t seed) : random(seed) {
+struct UseStory : support::Stored {
+    explicit UseStory(std::uint64_t seed) : random(seed) {
         const facts::InForce ways[] = {
             facts::InForce::in_storage, facts::InForce::on_return, facts::InForce::always};
         for (const facts::InForce way : ways)
@@ -144,7 +144,7 @@ struct Story : support::Stored {
 };
 
 /// Answers one question after another at random; nothing when that comes to no end.
-std::optional<Journal> answered(Journal journal, base::Id aircraft, std::uint64_t seed) {
+std::optional<Journal> journal_answered(Journal journal, base::Id aircraft, std::uint64_t seed) {
     constexpr std::int32_t most_rounds = 16;
     Random random{seed};
     support::Pen judge{"judge", 1'800'000'000'000};
@@ -166,7 +166,7 @@ bool no_more(const ClockDue& open, const ClockDue& settled) {
     return open.left <= settled.left && open.days_left <= settled.days_left;
 }
 
-void compare(const timeline::AircraftState& open, const timeline::AircraftState& settled) {
+void compare_use(const timeline::AircraftState& open, const timeline::AircraftState& settled) {
     const views::Assessed before = views::assess(open, day("2024-07-01"));
     const views::Assessed after = views::assess(settled, day("2024-07-01"));
     REQUIRE(before.items.size() == after.items.size());
@@ -191,18 +191,18 @@ void compare(const timeline::AircraftState& open, const timeline::AircraftState&
 TEST_CASE("storage, added hours and factors in dispute promise no more than any answer",
           "[properties][use]") {
     std::int32_t compared = 0;
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
-        const Story story{seed};
+    for (std::uint64_t seed = 1; seed <= use_stories; ++seed) {
+        const UseStory story{seed};
         const auto open = timeline::replay(story.journal, story.id(), story.today);
         const bool hidden = std::any_of(open.questions.begin(),
                                         open.questions.end(),
                                         [](const Question& one) { return one.no_safe_side; });
         if (open.questions.empty() || hidden) continue;
         for (std::uint64_t way = 0; way < 4; ++way) {
-            const auto journal = answered(story.journal, story.id(), seed * 100 + way);
+            const auto journal = journal_answered(story.journal, story.id(), seed * 100 + way);
             if (!journal) continue;
             CAPTURE(seed, way, facts::print_journal(*journal));
-            compare(open, timeline::replay(*journal, story.id(), story.today));
+            compare_use(open, timeline::replay(*journal, story.id(), story.today));
             ++compared;
         }
     }
@@ -211,9 +211,9 @@ TEST_CASE("storage, added hours and factors in dispute promise no more than any 
 
 TEST_CASE("in any order of the records the same is left, exactly", "[properties][use]") {
     std::int32_t seen = 0;
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= use_stories; ++seed) {
         CAPTURE(seed);
-        const Story story{seed};
+        const UseStory story{seed};
         const auto state = story.state();
         const auto other = timeline::replay(shuffled(story.journal, seed), story.id(), story.today);
         const auto items = limits::due_items(state, story.today);
@@ -239,9 +239,9 @@ TEST_CASE("in any order of the records the same is left, exactly", "[properties]
 
 TEST_CASE("one more record of hours not counted or of a kind never gives life",
           "[properties][use]") {
-    for (std::uint64_t seed = 1; seed <= cases; ++seed) {
+    for (std::uint64_t seed = 1; seed <= use_stories; ++seed) {
         CAPTURE(seed);
-        Story story{seed};
+        UseStory story{seed};
         const auto before = limits::due_items(story.state(), story.today);
         if (seed % 2 == 0) {
             facts::MeterAdjusted more = story.any_adjusted();

@@ -24,8 +24,8 @@ using timeline::WearVerdict;
 namespace {
 
 /// Measurements and limits of one item, and what two people change of them.
-struct Story : support::Worn {
-    explicit Story(std::uint64_t seed) : random(seed) {
+struct WearStory : support::Worn {
+    explicit WearStory(std::uint64_t seed) : random(seed) {
         for (std::int64_t left = random.between(2, 10); left > 0; --left)
             step();
     }
@@ -90,7 +90,7 @@ struct Story : support::Worn {
     std::vector<Fact> told;
 };
 
-[[nodiscard]] bool answer_all(const Story& story, Journal& journal, std::uint64_t seed) {
+[[nodiscard]] bool answer_all(const WearStory& story, Journal& journal, std::uint64_t seed) {
     Random random{seed};
     support::Pen judge{"judge", 1'800'000'000'000};
     for (std::int32_t round = 0; round < 12; ++round) {
@@ -126,7 +126,7 @@ TEST_CASE("an unanswered disagreement makes no wear better than an answer would"
           "[properties][wear]") {
     std::int64_t compared = 0;
     for (std::uint64_t seed = 1; seed <= 3000; ++seed) {
-        const Story story{seed};
+        const WearStory story{seed};
         const auto open = story.judged(story.journal);
         if (!open || timeline::replay(story.journal, story.id(), story.today).questions.empty())
             continue;
@@ -145,7 +145,7 @@ TEST_CASE("an unanswered disagreement makes no wear better than an answer would"
 
 TEST_CASE("the order in which facts come changes no wear", "[properties][wear]") {
     for (std::uint64_t seed = 1; seed <= 500; ++seed) {
-        const Story story{seed};
+        const WearStory story{seed};
         const auto before = story.judged(story.journal);
         const auto after = story.judged(shuffled(story.journal, seed));
         CAPTURE(seed);
@@ -161,7 +161,7 @@ TEST_CASE("a trend never gives a later day than the interval, and wear never a m
           "[properties][wear]") {
     std::int64_t sooner = 0;
     for (std::uint64_t seed = 1; seed <= 2000; ++seed) {
-        Story story{seed};
+        WearStory story{seed};
         timeline::AircraftState with = timeline::replay(story.journal, story.id(), story.today);
         timeline::AircraftState without = with;
         for (timeline::ItemState& item : without.items)

@@ -25,6 +25,19 @@ inline constexpr base::Date hand_today{19'905};  // 2024-07-01
     return out;
 }
 
+/// The same hours a year ago: nothing was flown since.
+[[nodiscard]] inline timeline::AircraftState stood_still() {
+    timeline::AircraftState out = hand_state();
+    out.usage.insert(out.usage.begin(),
+                     {base::add_days(hand_today, -365), out.usage.back().total, {}});
+    return out;
+}
+
+/// So many whole euro.
+[[nodiscard]] inline base::Money euro(std::int64_t whole) {
+    return {whole * 100, {}};
+}
+
 /// What is flown by so many days ahead on the early line, the part of a second up: so much left is
 /// met that day at the earliest, and a second less by a part of a day before it.
 [[nodiscard]] inline base::FlightTime early_hours(const timeline::AircraftState& state,

@@ -2,6 +2,7 @@
 // was drawn.
 #pragma once
 
+#include "catch_amalgamated.hpp"
 #include "imgui.h"
 #include "wasm/fonts.hpp"
 #include "wasm/frame.hpp"
@@ -102,5 +103,17 @@ class CanvasPage {
     base::Region region_;
     std::vector<DrawnText> texts_;
 };
+
+/// What a page asks for when a node is pressed; the test fails when it is nothing of that kind.
+template <class Wanted>
+[[nodiscard]] Wanted pressed(const Screen& screen, const std::string& id) {
+    CanvasPage page{390, 844};
+    const Answer answer = page.press(screen, id);
+    CAPTURE(id);
+    REQUIRE(answer.has_value());
+    const auto* wanted = std::get_if<Wanted>(&*answer);
+    REQUIRE(wanted != nullptr);
+    return *wanted;
+}
 
 }  // namespace twoclocks::canvas::support

@@ -24,7 +24,7 @@ constexpr std::string_view orders =
     "use std::map or a sorted vector: their order is the same everywhere";
 constexpr std::string_view reals = "use FlightTime, Count or another whole quantity";
 constexpr std::string_view canvas = "the engine knows no canvas and no browser";
-constexpr std::string_view draws =
+constexpr std::string_view own_draws =
     "draw with std::mt19937_64 and our own transforms, from a given seed";
 constexpr std::string_view real_rooms =
     "engine/base/real. engine/forecast/ engine/work/ engine/plan/ engine/budget/ ";
@@ -55,13 +55,13 @@ constexpr auto bans = std::to_array<Ban>({
     {"setlocale", regions, ""},
     {"strtod", regions, ""},
     {"stod", regions, ""},
-    {"<random>", draws, random_rooms},
-    {"mt19937_64", draws, random_rooms},
-    {"random_device", draws, ""},
-    {"rand", draws, ""},
-    {"normal_distribution", draws, ""},
-    {"uniform_real_distribution", draws, ""},
-    {"uniform_int_distribution", draws, ""},
+    {"<random>", own_draws, random_rooms},
+    {"mt19937_64", own_draws, random_rooms},
+    {"random_device", own_draws, ""},
+    {"rand", own_draws, ""},
+    {"normal_distribution", own_draws, ""},
+    {"uniform_real_distribution", own_draws, ""},
+    {"uniform_int_distribution", own_draws, ""},
     {"unordered_*", orders, ""},
     {"float", reals, real_rooms},
     {"double", reals, real_rooms},
@@ -79,15 +79,6 @@ constexpr std::array<std::string_view, 37> libm{
     "fma",   "fmod",      "floor",     "ceil", "trunc", "round", "rint",   "lround",
     "lrint", "nearbyint", "remainder", "modf", "ldexp"};
 
-bool is_letter(char sign) {
-    return std::isalpha(static_cast<unsigned char>(sign)) != 0 ||
-           static_cast<unsigned char>(sign) >= 0x80U;
-}
-
-bool is_name_sign(char sign) {
-    return std::isalnum(static_cast<unsigned char>(sign)) != 0 || sign == '_';
-}
-
 /// Where `token` stands on its own, not inside a longer name; npos without one.
 std::size_t find_token(std::string_view line, std::string_view token, std::size_t from = 0) {
     const bool open_ended = token.ends_with('*');
@@ -104,7 +95,7 @@ std::size_t find_token(std::string_view line, std::string_view token, std::size_
 }
 
 /// Code, with the path back in its place when the line is an include.
-std::string_view told(const SourceText& file, std::size_t index) {
+std::string_view code_or_path(const SourceText& file, std::size_t index) {
     return file.code[index].starts_with("#include") ? file.raw[index] : file.code[index];
 }
 
@@ -190,7 +181,7 @@ bool names_colour(std::string_view text, std::string_view lead) {
 Complaints ban_complaints(const SourceText& file) {
     Complaints out;
     for (std::size_t i = 0; i < file.code.size(); ++i) {
-        const std::string_view line = told(file, i);
+        const std::string_view line = code_or_path(file, i);
         for (const Ban& ban : bans) {
             if (!holds_for(ban, file.path)) continue;
             if (find_token(line, ban.token) == std::string_view::npos) continue;

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <string_view>
 
 namespace twoclocks::support {
@@ -17,11 +16,6 @@ struct Exception {
 
 /// Texts with a space that nobody is ever shown.
 constexpr std::array<Exception, 0> allowed_texts{};
-
-bool is_letter(char sign) {
-    return std::isalpha(static_cast<unsigned char>(sign)) != 0 ||
-           static_cast<unsigned char>(sign) >= 0x80U;
-}
 
 /// Letters with at most the punctuation of a sentence round them; no code, no key, no path.
 bool is_word(std::string_view token) {

@@ -3,23 +3,23 @@
 namespace twoclocks::support {
 namespace {
 
-const std::string one = "018c3f8a-0001-7000-8000-000000000001";
-const std::string two = "018c3f8a-0002-7000-8000-000000000002";
+const std::string one_id = "018c3f8a-0001-7000-8000-000000000001";
+const std::string two_id = "018c3f8a-0002-7000-8000-000000000002";
 const std::string content = "0123456789abcdef";
 
 /// A whole line from a kind and what comes after `about`.
 std::string line(const std::string& kind, const std::string& about, const std::string& rest) {
-    return R"({"id":")" + one + R"(","kind":")" + kind +
+    return R"({"id":")" + one_id + R"(","kind":")" + kind +
            R"(","on":"2026-05-03","at":1777800000000,"tick":0,"device":"d1","by":"Ann",)" +
            R"("about":[)" + about + "]" + rest + "}";
 }
 
 std::string both() {
-    return '"' + one + R"(",")" + two + '"';
+    return '"' + one_id + R"(",")" + two_id + '"';
 }
 
 std::string first() {
-    return '"' + one + '"';
+    return '"' + one_id + '"';
 }
 
 /// Limits and permits: as little as they can hold, and as much.
@@ -81,7 +81,7 @@ std::vector<std::string> other_lines() {
         line("work", first(), R"(,"what":"Annual","renews":[])"),
         line("work",
              both(),
-             R"(,"what":"Annual","renews":[{"item":")" + two + R"("},{"item":")" + one +
+             R"(,"what":"Annual","renews":[{"item":")" + two_id + R"("},{"item":")" + one_id +
                  R"(","clocks":["hours","calendar","landings","starts"]}],"total":4320000,)"
                  R"("landings":100,"starts":200,"place":"Shed","done_by":"R. I.",)"
                  R"("reference":"W 1")"),
@@ -98,16 +98,16 @@ std::vector<std::string> other_lines() {
         line("note", first(), R"(,"text":"Two\nlines")"),
         line("correction",
              first(),
-             R"(,"replaces":")" + two + R"(","why":"Misread","instead":)" + reading),
+             R"(,"replaces":")" + two_id + R"(","why":"Misread","instead":)" + reading),
         line("correction",
              first(),
-             R"(,"replaces":")" + two + "/" + content + R"(","why":"","instead":)" + reading),
-        line("withdrawal", first(), R"(,"withdraws":")" + two + R"(","why":"Twice")"),
-        line("answer", first(), R"(,"settles":[")" + two + R"("],"keeps":[])"),
+             R"(,"replaces":")" + two_id + "/" + content + R"(","why":"","instead":)" + reading),
+        line("withdrawal", first(), R"(,"withdraws":")" + two_id + R"(","why":"Twice")"),
+        line("answer", first(), R"(,"settles":[")" + two_id + R"("],"keeps":[])"),
         line("answer",
              first(),
-             R"(,"settles":[")" + two + "/" + content + R"(",")" + one + R"("],"keeps":[")" + two +
-                 "/" + content + R"("],"why":"Logbook")"),
+             R"(,"settles":[")" + two_id + "/" + content + R"(",")" + one_id + R"("],"keeps":[")" +
+                 two_id + "/" + content + R"("],"why":"Logbook")"),
     };
 }
 
@@ -147,7 +147,7 @@ std::vector<std::string> part_lines() {
 
 /// Directives, events, wear and use, the same way.
 std::vector<std::string> care_lines() {
-    const std::string list = "[\"" + two + "\",\"" + one + "\"]";
+    const std::string list = "[\"" + two_id + "\",\"" + one_id + "\"]";
     return {
         line("limit",
              both(),
@@ -192,7 +192,7 @@ std::vector<std::string> care_lines() {
         line("work_rule", first(), R"(,"name":"Annual","renews":[])"),
         line("work_rule",
              first(),
-             R"(,"name":"Annual","renews":[{"item":")" + two +
+             R"(,"name":"Annual","renews":[{"item":")" + two_id +
                  R"(","clocks":["calendar"]}],"source":"Manual","revision":"5")"),
         line("hours_factor",
              first(),

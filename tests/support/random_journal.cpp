@@ -13,12 +13,12 @@ using facts::Body;
 using facts::Fact;
 using facts::Fields;
 
-constexpr Date start{18'262};  // 2020-01-01
+constexpr Date journal_start{18'262};  // 2020-01-01
 constexpr std::int32_t span_days = 2000;
 
 /// What the aircraft really had on a day, in tenths: 1,000 h and 0.3 h a day.
 [[nodiscard]] std::int64_t true_total(Date on) {
-    return 10'000 + 3 * std::int64_t{base::days_between(start, on)};
+    return 10'000 + 3 * std::int64_t{base::days_between(journal_start, on)};
 }
 
 [[nodiscard]] const Body& latest_body(const Fact& fact) {
@@ -50,17 +50,17 @@ void RandomJournal::write_base() {
     Pen& pen = pens_.front();
     facts::AircraftAdded aircraft;
     aircraft.registration = "ISLE-9";
-    if (!random_.once_in(4)) aircraft.manufactured = base::add_days(start, -400);
-    std::vector<Fact> facts{pen.add(start, {}, aircraft)};
+    if (!random_.once_in(4)) aircraft.manufactured = base::add_days(journal_start, -400);
+    std::vector<Fact> facts{pen.add(journal_start, {}, aircraft)};
     aircraft_ = facts.front().id;
-    facts.push_back(
-        pen.add(start, {aircraft_}, facts::MeterFitted{"First", {}, {}, base::hours(1000), {}}));
+    facts.push_back(pen.add(
+        journal_start, {aircraft_}, facts::MeterFitted{"First", {}, {}, base::hours(1000), {}}));
     meters_ = {facts.back().id};
     offsets_ = {10'000};
     for (const facts::ItemRole role : {facts::ItemRole::overhaul, facts::ItemRole::inspection}) {
-        facts.push_back(pen.add(start, {aircraft_}, facts::ItemAdded{"Item", role, {}}));
+        facts.push_back(pen.add(journal_start, {aircraft_}, facts::ItemAdded{"Item", role, {}}));
         items_.push_back(facts.back().id);
-        facts.push_back(pen.write(start, {aircraft_, items_.back()}, random_limit()));
+        facts.push_back(pen.write(journal_start, {aircraft_, items_.back()}, random_limit()));
     }
     if (mix_.parts) {
         for (Fact& part : new_parts())
@@ -195,7 +195,7 @@ Body RandomJournal::varied(const Body& body) {
         meter->total = meter->total + base::tenths(random_.between(-20, 20));
     } else if (auto* added = std::get_if<facts::AircraftAdded>(&out.fields)) {
         added->manufactured =
-            base::add_days(start, -static_cast<std::int32_t>(random_.between(0, 900)));
+            base::add_days(journal_start, -static_cast<std::int32_t>(random_.between(0, 900)));
     } else if (auto* spell = std::get_if<facts::OutOfService>(&out.fields)) {
         spell->until = base::add_days(out.on, static_cast<std::int32_t>(random_.between(1, 300)));
     } else if (auto* plan = std::get_if<facts::UsagePlanned>(&out.fields)) {
@@ -230,7 +230,8 @@ facts::LimitSet RandomJournal::random_limit() {
     if (random_.once_in(4)) out.landings = base::Count{random_.between(1, 9) * 1000};
     if (random_.once_in(3)) out.rule = base::CalendarRule::month_end;
     out.limit_class = static_cast<facts::LimitClass>(random_.between(0, 3));
-    const Date anchor = base::add_days(start, -static_cast<std::int32_t>(random_.between(0, 600)));
+    const Date anchor =
+        base::add_days(journal_start, -static_cast<std::int32_t>(random_.between(0, 600)));
     if (!random_.once_in(3)) out.anchor_on = anchor;
     if (!random_.once_in(3)) out.anchor_total = base::tenths(random_.between(0, 10'000));
     add_settings(out);
@@ -262,7 +263,7 @@ void RandomJournal::add_settings(facts::LimitSet& limit) {
 }
 
 Date RandomJournal::random_day() {
-    return base::add_days(start, static_cast<std::int32_t>(random_.between(0, span_days)));
+    return base::add_days(journal_start, static_cast<std::int32_t>(random_.between(0, span_days)));
 }
 
 const Fact& RandomJournal::any_fact(std::size_t device) {

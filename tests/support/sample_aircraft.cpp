@@ -14,13 +14,6 @@ using views::Edge;
 using views::Figure;
 using views::State;
 
-Figure figure(Message text) {
-    Figure made;
-    made.text = std::move(text);
-    made.why = why_of_hours();
-    return made;
-}
-
 Message source() {
     return {Word::source_given,
             {base::text_arg("Maintenance manual"), base::text_arg("revision 5")}};
@@ -92,7 +85,7 @@ views::AircraftView known() {
     return view;
 }
 
-Screen page(views::AircraftView view) {
+Screen aircraft_screen(views::AircraftView view) {
     Screen screen;
     screen.page = std::move(view);
     screen.tab = Tab::fleet;
@@ -120,6 +113,13 @@ views::LifeBoxView box() {
 }
 
 }  // namespace
+
+Figure figure(Message text) {
+    Figure made;
+    made.text = std::move(text);
+    made.why = why_of_hours();
+    return made;
+}
 
 views::LifeBoxView hours_box() {
     views::LifeBoxView made = box();
@@ -189,7 +189,7 @@ views::Why why_of_hours() {
 }
 
 Screen aircraft() {
-    return page(known());
+    return aircraft_screen(known());
 }
 
 Screen troubled_aircraft() {
@@ -226,7 +226,7 @@ Screen troubled_aircraft() {
                          &*view.due[1].hours_left,
                          &view.due[1].likely})
         each->questioned = true;
-    return page(std::move(view));
+    return aircraft_screen(std::move(view));
 }
 
 Screen new_aircraft() {
@@ -244,7 +244,7 @@ Screen new_aircraft() {
     view.range = figure({Word::say_range_unknown, {}});
     view.break_even = figure({Word::unknown_figure, {}});
     view.box = missing_box();
-    return page(std::move(view));
+    return aircraft_screen(std::move(view));
 }
 
 Screen why() {

@@ -13,13 +13,6 @@ using base::Word;
 using views::EventView;
 using views::State;
 
-views::Figure figure(Message text) {
-    views::Figure made;
-    made.text = std::move(text);
-    made.why = why_of_hours();
-    return made;
-}
-
 Message open_for(const char* name) {
     return {Word::event_open_for, {base::text_arg(name)}};
 }

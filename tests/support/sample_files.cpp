@@ -27,7 +27,7 @@ base::Message reading(std::int64_t tenths) {
     return {Word::record_reading, {base::hours_left_arg(base::tenths(tenths))}};
 }
 
-Screen page(Page shown, Tab tab, bool can_go_back) {
+Screen saved_page(Page shown, Tab tab, bool can_go_back) {
     Screen screen;
     screen.page = std::move(shown);
     screen.tab = tab;
@@ -95,7 +95,7 @@ Screen history() {
     view.rows[3].corrected = true;
     view.rows[3].questioned = true;
     view.rows[4].unknown_kind = true;
-    return page(std::move(view), Tab::history, false);
+    return saved_page(std::move(view), Tab::history, false);
 }
 
 Screen long_history(std::int32_t records) {
@@ -105,11 +105,11 @@ Screen long_history(std::int32_t records) {
         const auto number = static_cast<std::uint64_t>(i);
         view.rows.push_back(row(1000 + number, reading(13000 - i), "ISLE-1, collective"));
     }
-    return page(std::move(view), Tab::history, true);
+    return saved_page(std::move(view), Tab::history, true);
 }
 
 Screen files() {
-    return page(files_page(), Tab::files, false);
+    return saved_page(files_page(), Tab::files, false);
 }
 
 Screen preview() {
@@ -132,11 +132,11 @@ Screen preview() {
         base::Problem{base::Trouble::line_not_json, {}, base::Severity::caution, 17, {}}};
     shown.can_accept = true;
     made.preview = shown;
-    return page(std::move(made), Tab::files, false);
+    return saved_page(std::move(made), Tab::files, false);
 }
 
 Screen form() {
-    return page(form_page(), Tab::fleet, true);
+    return saved_page(form_page(), Tab::fleet, true);
 }
 
 Screen wrong_form() {
@@ -154,7 +154,7 @@ Screen wrong_form() {
                                            0,
                                            "start"};
     made.problems = {base::trouble(base::Trouble::limit_without_any)};
-    return page(std::move(made), Tab::fleet, true);
+    return saved_page(std::move(made), Tab::fleet, true);
 }
 
 Screen record() {

@@ -17,7 +17,7 @@ Form form_of(FormKind kind) {
     return make_form(kind, id_of(20), {nothing, nullptr, day_of(day_3_may_2026), {}});
 }
 
-Screen page(const Form& made) {
+Screen screen_of_form(const Form& made) {
     Screen screen = form();
     FormPage shown = page_of_form(made);
     shown.can_clear = true;
@@ -45,20 +45,20 @@ Form inspection() {
 }  // namespace
 
 Screen new_item() {
-    return page(form_of(FormKind::new_item));
+    return screen_of_form(form_of(FormKind::new_item));
 }
 
 Screen item_settings() {
     Form made = inspection();
     made.asks_more = true;
     put_apart(made);
-    return page(made);
+    return screen_of_form(made);
 }
 
 Screen item_settings_closed() {
     Form made = inspection();
     put_apart(made);
-    return page(made);
+    return screen_of_form(made);
 }
 
 Screen permit() {
@@ -66,7 +66,7 @@ Screen permit() {
     made.about = {Word::form_about_item,
                   {base::text_arg("Main gearbox oil and filter with chip detector"),
                    base::text_arg("ISLE-5 (training, north field)")}};
-    return page(made);
+    return screen_of_form(made);
 }
 
 }  // namespace twoclocks::canvas::samples

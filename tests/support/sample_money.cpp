@@ -9,10 +9,10 @@
 namespace twoclocks::canvas::samples {
 namespace {
 
-using support::hand_today;
+using twoclocks::support::hand_today;
 
 facts::CostLine line(const char* name, facts::CostGroup group, std::int64_t whole) {
-    facts::CostLine out = support::cost_line(name);
+    facts::CostLine out = twoclocks::support::cost_line(name);
     out.name = name;
     out.group = group;
     out.tax = facts::TaxCase::recoverable;
@@ -24,8 +24,8 @@ facts::CostLine line(const char* name, facts::CostGroup group, std::int64_t whol
 }
 
 timeline::AircraftState costed_state() {
-    timeline::AircraftState state = support::hand_state();
-    support::add_item(state, facts::ItemRole::overhaul, base::hours(40), {});
+    timeline::AircraftState state = twoclocks::support::hand_state();
+    twoclocks::support::add_item(state, facts::ItemRole::overhaul, base::hours(40), {});
     facts::CostLine kit = line("Overhaul kit", facts::CostGroup::kit, 168'400);
     kit.low_price.reset();
     kit.high_price.reset();
@@ -51,7 +51,7 @@ timeline::AircraftState costed_state() {
     state.money.terms.home = "EUR";
     state.money.rates.push_back({{"USD", "EUR", "0.9174", "Bank of the example"}, hand_today, {}});
     for (const char* const key : {"near", "far"}) {
-        facts::Route route = support::route(key);
+        facts::Route route = twoclocks::support::route(key);
         route.price = base::Money{226'000'00, {}};
         state.campaign.routes.push_back({route, hand_today, {}});
     }
@@ -74,7 +74,7 @@ Screen money() {
 }
 
 Screen no_money() {
-    return money_screen(support::hand_state());
+    return money_screen(twoclocks::support::hand_state());
 }
 
 }  // namespace twoclocks::canvas::samples

@@ -12,11 +12,11 @@
 namespace twoclocks::canvas::samples {
 namespace {
 
-using support::hand_today;
 using timeline::AircraftState;
+using twoclocks::support::hand_today;
 
 facts::Route route(const char* key, const char* name, std::int64_t whole) {
-    facts::Route out = support::route(key);
+    facts::Route out = twoclocks::support::route(key);
     out.name = name;
     out.price = base::Money{whole * 100, {}};
     out.tax = facts::TaxCase::borne;
@@ -26,8 +26,8 @@ facts::Route route(const char* key, const char* name, std::int64_t whole) {
 }
 
 AircraftState planned_state() {
-    AircraftState state = support::hand_state();
-    support::add_item(state, facts::ItemRole::overhaul, base::hours(150), 900);
+    AircraftState state = twoclocks::support::hand_state();
+    twoclocks::support::add_item(state, facts::ItemRole::overhaul, base::hours(150), 900);
     timeline::PlanState& records = state.campaign;
     facts::Route near = route("near", "Service centre of the northern islands", 278'000);
     near.accepted = facts::Acceptance::accepted;
@@ -40,7 +40,8 @@ AircraftState planned_state() {
         records.routes.push_back({one, hand_today, {}});
     records.costs.lost_day = base::Money{410'00, {}};
     records.costs.sum = base::Money{278'000'00, {}};
-    records.kept = timeline::KeptState{{{}, {}, {}, support::day("2024-12-01")}, hand_today, {}};
+    records.kept =
+        timeline::KeptState{{{}, {}, {}, twoclocks::support::day("2024-12-01")}, hand_today, {}};
     records.terms.out_at_once = 1;
     return state;
 }
@@ -67,7 +68,7 @@ Screen plan() {
 }
 
 Screen unplanned() {
-    const auto assessed = views::assess(support::hand_state(), hand_today);
+    const auto assessed = views::assess(twoclocks::support::hand_state(), hand_today);
     return screen_of(PlanPage{views::make_plan_view(assessed)});
 }
 
@@ -82,7 +83,7 @@ Screen routes() {
 Screen stagger() {
     static const Screen made = [] {
         AircraftState other = planned_state();
-        other.id = support::id_of(90);
+        other.id = twoclocks::support::id_of(90);
         other.registration = "ISLE-2";
         const auto one = views::assess(planned_state(), hand_today);
         const auto two = views::assess(other, hand_today);

@@ -83,7 +83,7 @@ std::vector<AircraftCard> cards() {
     return made;
 }
 
-Screen page(Page shown, Tab tab, bool can_go_back) {
+Screen page_without_signal(Page shown, Tab tab, bool can_go_back) {
     Screen screen;
     screen.page = std::move(shown);
     screen.tab = tab;
@@ -141,20 +141,20 @@ base::Date day_of(std::int32_t day_number) {
 }
 
 Screen welcome() {
-    Screen screen = page(WelcomePage{}, Tab::none, false);
+    Screen screen = page_without_signal(WelcomePage{}, Tab::none, false);
     screen.status = {Word::blank, {}};
     return screen;
 }
 
 Screen empty_fleet() {
-    return page(views::FleetView{}, Tab::fleet, false);
+    return page_without_signal(views::FleetView{}, Tab::fleet, false);
 }
 
 Screen fleet() {
     views::FleetView view;
     view.cards = cards();
     view.has_demo = true;
-    return page(std::move(view), Tab::fleet, false);
+    return page_without_signal(std::move(view), Tab::fleet, false);
 }
 
 Screen large_fleet(std::int32_t aircraft) {
@@ -164,20 +164,20 @@ Screen large_fleet(std::int32_t aircraft) {
         view.cards.push_back(some[static_cast<std::size_t>(i) % some.size()]);
         view.cards.back().id = id_of(static_cast<std::uint64_t>(100 + i));
     }
-    return page(std::move(view), Tab::fleet, false);
+    return page_without_signal(std::move(view), Tab::fleet, false);
 }
 
 Screen log_choices() {
     LogPage log;
     for (const AircraftCard& each : cards())
         log.choices.push_back(log_of(each));
-    return page(std::move(log), Tab::log, false);
+    return page_without_signal(std::move(log), Tab::log, false);
 }
 
 Screen pad() {
     LogPage log;
     log.pad = pad_of("1236.8");
-    return page(std::move(log), Tab::log, true);
+    return page_without_signal(std::move(log), Tab::log, true);
 }
 
 Screen falling_pad() {
@@ -193,7 +193,7 @@ Screen falling_pad() {
                                      base::Severity::refused,
                                      0,
                                      "digits"};
-    return page(std::move(log), Tab::log, true);
+    return page_without_signal(std::move(log), Tab::log, true);
 }
 
 Screen notices() {

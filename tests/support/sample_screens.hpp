@@ -85,6 +85,8 @@ struct Sample {
 [[nodiscard]] views::LifeBoxView late_box();
 [[nodiscard]] views::LifeBoxView missing_box();
 [[nodiscard]] views::Why why_of_hours();
+/// With the why of hours behind it.
+[[nodiscard]] views::Figure figure(base::Message text);
 
 inline constexpr std::int32_t day_21_sep_2029 = 21813;
 inline constexpr std::int32_t day_3_may_2026 = 20576;

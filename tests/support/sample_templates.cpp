@@ -44,7 +44,7 @@ FieldView taken(std::string key, std::string name, std::int32_t taking) {
     return out;
 }
 
-Screen page(FormPage form) {
+Screen saved_form(FormPage form) {
     Screen screen;
     screen.page = std::move(form);
     screen.can_go_back = true;
@@ -81,7 +81,7 @@ Screen template_form() {
                    taken("blades", "Main rotor blades", 0),
                    taken("swashplate", "Swashplate", 1),
                    made("hours-swashplate", "Swashplate: hours", FieldKind::hours, "2100.0")};
-    return page(std::move(form));
+    return saved_form(std::move(form));
 }
 
 Screen work_by_rule() {
@@ -105,7 +105,7 @@ Screen work_by_rule() {
     form.fields = {rule,
                    made("what", "What was done", FieldKind::text, "Calendar inspection"),
                    made("date", "Day", FieldKind::date, "2026-05-03")};
-    return page(std::move(form));
+    return saved_form(std::move(form));
 }
 
 }  // namespace twoclocks::canvas::samples

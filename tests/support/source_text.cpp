@@ -9,10 +9,6 @@
 namespace twoclocks::support {
 namespace {
 
-bool is_name_sign(char sign) {
-    return std::isalnum(static_cast<unsigned char>(sign)) != 0 || sign == '_';
-}
-
 /// Walks over a text once and files every sign under code, comment or literal.
 class Scanner {
   public:
@@ -134,6 +130,15 @@ class Scanner {
 };
 
 }  // namespace
+
+bool is_name_sign(char sign) {
+    return std::isalnum(static_cast<unsigned char>(sign)) != 0 || sign == '_';
+}
+
+bool is_letter(char sign) {
+    return std::isalpha(static_cast<unsigned char>(sign)) != 0 ||
+           static_cast<unsigned char>(sign) >= 0x80U;
+}
 
 SourceText source_text(std::string path, std::string_view text) {
     if (text.ends_with('\n')) text.remove_suffix(1);

@@ -24,6 +24,12 @@ struct SourceText {
     std::vector<Literal> literals;
 };
 
+/// What a name in code may hold.
+[[nodiscard]] bool is_name_sign(char sign);
+
+/// A letter of any alphabet, or a part of one.
+[[nodiscard]] bool is_letter(char sign);
+
 /// Takes a file's text apart. Knows both kinds of comment, escapes, raw strings and the ' in 1'000.
 [[nodiscard]] SourceText source_text(std::string path, std::string_view text);
 

@@ -22,7 +22,7 @@ std::int64_t far_ms(const Hangar& h) {
 }
 
 /// Facts that are told to be far ahead, in order.
-std::vector<base::Id> told(const Hangar& h, const std::vector<Fact>& more) {
+std::vector<base::Id> cautioned_facts(const Hangar& h, const std::vector<Fact>& more) {
     facts::Journal journal = h.journal;
     for (const Fact& fact : more)
         journal.add(fact);
@@ -44,13 +44,14 @@ TEST_CASE("a stamp far ahead is told of every kind of record", "[timeline][stamp
     const Fact near = h.ben.correct(h.reading, support::reads(1700));
     const Fact answer =
         ahead.answer(h.id(), {{correction.id, 0}, {near.id, 0}}, {{correction.id, 0}});
-    CHECK(told(h, {}).empty());
+    CHECK(cautioned_facts(h, {}).empty());
     for (const Fact& fact : {note, correction, withdrawal})
-        CHECK(told(h, {fact}) == std::vector<base::Id>{fact.id});
-    CHECK(told(h, {correction, near, answer}) == std::vector<base::Id>{correction.id, answer.id});
+        CHECK(cautioned_facts(h, {fact}) == std::vector<base::Id>{fact.id});
+    CHECK(cautioned_facts(h, {correction, near, answer}) ==
+          std::vector<base::Id>{correction.id, answer.id});
     // A version that was corrected since was still written there.
     const Fact over = h.ben.correct(correction, h.reading.body);
-    CHECK(told(h, {correction, over}) == std::vector<base::Id>{correction.id});
+    CHECK(cautioned_facts(h, {correction, over}) == std::vector<base::Id>{correction.id});
 }
 
 TEST_CASE("two days ahead is near, a millisecond more is far", "[timeline][stamp]") {
@@ -58,6 +59,6 @@ TEST_CASE("two days ahead is near, a millisecond more is far", "[timeline][stamp
     for (const std::int64_t over_ms : {0, 1}) {
         Fact correction = h.ann.correct(h.reading, support::reads(1650));
         correction.stamp.wall_ms = far_ms(h) + over_ms;
-        CHECK(told(h, {correction}).size() == static_cast<std::size_t>(over_ms));
+        CHECK(cautioned_facts(h, {correction}).size() == static_cast<std::size_t>(over_ms));
     }
 }

@@ -23,7 +23,7 @@ facts::WorkRule rule(const std::string& name, std::vector<Renewal> renews) {
 }
 
 /// "Overhaul(all) Calendar inspection(calendar)", a question mark behind one that is disputed.
-std::string told(const Hangar& h, const Journal& journal) {
+std::string rules_told(const Hangar& h, const Journal& journal) {
     std::string out;
     const timeline::AircraftState state = timeline::replay(journal, h.id(), h.today);
     for (const timeline::WorkRuleState& each : state.work_rules) {
@@ -46,19 +46,19 @@ TEST_CASE("rules that are true by today are on record, of one name the last", "[
     Hangar h;
     const base::Id check = h.check.id;
     Journal journal = h.journal;
-    CHECK(told(h, journal).empty());
+    CHECK(rules_told(h, journal).empty());
     journal.add(h.ann.write(day("2024-02-01"), {h.id()}, rule("Overhaul", {{check, {}}})));
     journal.add(
         h.ann.write(day("2024-01-01"), {h.id()}, rule("Calendar", {{check, {Clock::calendar}}})));
-    CHECK(told(h, journal) == "Calendar(calendar;) Overhaul(all;)");
+    CHECK(rules_told(h, journal) == "Calendar(calendar;) Overhaul(all;)");
     const Fact later =
         h.ann.write(day("2024-03-01"), {h.id()}, rule("Calendar", {{check, {Clock::hours}}}));
     journal.add(later);
-    CHECK(told(h, journal) == "Calendar(hours;) Overhaul(all;)");
+    CHECK(rules_told(h, journal) == "Calendar(hours;) Overhaul(all;)");
     journal.add(h.ann.write(day("2024-07-02"), {h.id()}, rule("Tomorrow", {{check, {}}})));
-    CHECK(told(h, journal) == "Calendar(hours;) Overhaul(all;)");
+    CHECK(rules_told(h, journal) == "Calendar(hours;) Overhaul(all;)");
     journal.add(h.ann.withdraw(later));
-    CHECK(told(h, journal) == "Calendar(calendar;) Overhaul(all;)");
+    CHECK(rules_told(h, journal) == "Calendar(calendar;) Overhaul(all;)");
 }
 
 TEST_CASE("a rule says where it stands, and which fact says so", "[timeline][rules]") {
@@ -106,8 +106,8 @@ TEST_CASE("while two people disagree a rule renews what both of them say",
         ann.add(h.ann.correct(first, rule("Overhaul", {{check, row.ann}})));
         ben.add(h.ben.correct(first, rule("Overhaul", {{check, row.ben}})));
         const Journal joined = facts::merge(ann, ben);
-        CHECK(told(h, joined) == row.told);
-        CHECK(told(h, facts::merge(ben, ann)) == row.told);
+        CHECK(rules_told(h, joined) == row.told);
+        CHECK(rules_told(h, facts::merge(ben, ann)) == row.told);
         const bool agree = row.ann == row.ben;
         const timeline::AircraftState state = timeline::replay(joined, h.id(), h.today);
         CHECK(state.questions.size() == (agree ? 0U : 1U));
@@ -125,5 +125,5 @@ TEST_CASE("a rule that one of two takes back is not offered", "[timeline][rules]
     Journal ben = ann;
     ann.add(h.ann.correct(first, rule("Overhaul", {{h.check.id, {Clock::hours}}})));
     ben.add(h.ben.withdraw(first));
-    CHECK(told(h, facts::merge(ann, ben)).empty());
+    CHECK(rules_told(h, facts::merge(ann, ben)).empty());
 }

@@ -1,12 +1,12 @@
 // Directives in words: rows, whys, sentences, and the status of an aircraft.
 #include "catch_amalgamated.hpp"
 #include "tests/support/directed.hpp"
+#include "tests/support/said.hpp"
 
 #include <algorithm>
 #include <string>
 #include <vector>
 
-#include "engine/base/region.hpp"
 #include "engine/views/checks_view.hpp"
 #include "engine/views/make_views.hpp"
 #include "engine/views/status_view.hpp"
@@ -19,20 +19,10 @@ using support::Directed;
 using support::directed;
 using support::effective;
 using support::instead_of;
+using support::said;
 using Lines = std::vector<std::string>;
 
 namespace {
-
-std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
-
-Lines said(const std::vector<base::Message>& messages) {
-    Lines out;
-    for (const base::Message& message : messages)
-        out.push_back(said(message));
-    return out;
-}
 
 views::DueRow row_of(const Directed& s, const Fact& item) {
     const auto view = views::make_aircraft_view(s.assessed(s.first));

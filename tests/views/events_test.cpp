@@ -2,11 +2,11 @@
 #include "catch_amalgamated.hpp"
 #include "tests/support/by_hand.hpp"
 #include "tests/support/happened.hpp"
+#include "tests/support/said.hpp"
 
 #include <string>
 #include <vector>
 
-#include "engine/base/region.hpp"
 #include "engine/facts/print.hpp"
 #include "engine/views/event_view.hpp"
 #include "engine/views/make_views.hpp"
@@ -22,23 +22,13 @@ using support::day;
 using support::hand_state;
 using support::hand_today;
 using support::Happened;
+using support::said;
 using views::State;
 using Lines = std::vector<std::string>;
 
 namespace {
 
-std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
-
-Lines said(const views::Why& why) {
-    Lines out;
-    for (const views::WhyLine& line : why.lines)
-        out.push_back(said(line.text));
-    return out;
-}
-
-views::AircraftView view_of(const Happened& s, base::Id aircraft) {
+views::AircraftView aircraft_view(const Happened& s, base::Id aircraft) {
     return views::make_aircraft_view(
         views::assess(timeline::replay(s.journal, aircraft, s.today), s.today));
 }
@@ -103,7 +93,7 @@ TEST_CASE("the banner says what happened, when, at what total and what to do", "
     event.source = "Manual";
     event.revision = "revision 7";
     s.keep(s.ann.write(day("2024-05-03"), {s.first, s.gearbox.id}, event));
-    const views::AircraftView view = view_of(s, s.first);
+    const views::AircraftView view = aircraft_view(s, s.first);
     REQUIRE(view.events.size() == 1);
     const views::EventView& banner = view.events.front();
     CHECK(said(banner.title.text) == "Event: overtorque on 3 May 2024");
@@ -122,7 +112,7 @@ TEST_CASE("a banner without total and source says so; vibration says to land", "
     Happened s;
     s.keep(s.ann.write(
         day("2024-05-03"), {s.first}, facts::Event{EventKind::vibration, {}, {}, {}, {}}));
-    const views::EventView banner = view_of(s, s.first).events.front();
+    const views::EventView banner = aircraft_view(s, s.first).events.front();
     CHECK(said(banner.total) == "Total time not recorded.");
     CHECK(said(banner.found).empty());
     CHECK(said(banner.source) ==
@@ -137,7 +127,7 @@ TEST_CASE("the why of an event names what is open, where, and the work that sign
     s.fit(s.gearbox, s.first, "2024-02-01", 10'500);
     const Fact event = s.happens("2024-05-03", {s.first, s.gearbox.id});
     const Fact work = s.sign(event.id, "2024-05-04", {s.first});
-    const views::AircraftView view = view_of(s, s.first);
+    const views::AircraftView view = aircraft_view(s, s.first);
     const views::Why& why = view.events.front().title.why;
     CHECK(said(why) ==
           Lines{"Recorded: hard landing on 3 May 2024.",
@@ -163,7 +153,7 @@ TEST_CASE("an event open elsewhere too is told apart", "[views][events]") {
     s.fit(s.gearbox, s.first, "2024-02-01", 10'500);
     s.happens("2024-05-03", {s.first, s.gearbox.id});
     s.remove(s.gearbox, s.first, "2024-05-05", 11'500);
-    const views::EventView banner = view_of(s, s.first).events.front();
+    const views::EventView banner = aircraft_view(s, s.first).events.front();
     REQUIRE(banner.open.size() == 1);
     CHECK(said(banner.title.why)[3] ==
           "Main gearbox 7: not signed for. It is not on this aircraft.");
@@ -176,7 +166,7 @@ TEST_CASE("records that disagree about an event are told of", "[views][events]")
     moved.on = day("2024-05-05");
     s.keep(s.ann.correct(event, moved));
     s.keep(s.ben.withdraw(event));
-    const views::EventView banner = view_of(s, s.first).events.front();
+    const views::EventView banner = aircraft_view(s, s.first).events.front();
     CHECK(said(banner.disputed) == "Records disagree about it. Until you choose, it stays open.");
     CHECK(said(banner.title.text) == "Event: hard landing on 5 May 2024");
 }

@@ -2,11 +2,11 @@
 #include "tests/support/hung.hpp"
 
 #include "catch_amalgamated.hpp"
+#include "tests/support/said.hpp"
 
 #include <string>
 #include <vector>
 
-#include "engine/base/region.hpp"
 #include "engine/views/checks_view.hpp"
 #include "engine/views/make_views.hpp"
 #include "engine/views/part_views.hpp"
@@ -19,16 +19,13 @@ using support::day;
 using support::Hung;
 using support::life;
 using support::limit;
+using support::said;
 using support::Stores;
 using views::Assessed;
 using views::DueRow;
 using views::State;
 
 namespace {
-
-std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
 
 Assessed assessed(const Hung& s, base::Id aircraft) {
     return views::assess(timeline::replay(s.journal, aircraft, s.today),
@@ -49,7 +46,7 @@ std::string lines(const views::Why& why) {
 }
 
 /// Flown one hour a day: 30.4375 h a month.
-void plan(Hung& s, base::Id aircraft) {
+void plan_flying(Hung& s, base::Id aircraft) {
     s.keep(s.ann.write(
         day("2024-01-01"), {aircraft}, facts::UsagePlanned{base::FlightTime{109'575}, {}}));
 }
@@ -199,7 +196,7 @@ TEST_CASE("why of a calendar says which day of the part it counts from", "[views
 TEST_CASE("a hung limit is met when the aircraft has flown what the part has left",
           "[views][hung][forecast]") {
     Hung s;
-    plan(s, s.first);
+    plan_flying(s, s.first);
     s.item(s.gearbox, ItemRole::component, life(450));  // 10.0 h left at the last reading
     s.fit(s.gearbox, s.first, "2024-01-10", 10'200);
     const Assessed aircraft = assessed(s, s.first);
@@ -223,7 +220,7 @@ TEST_CASE("a hung limit sets the state of the aircraft the moment it passes",
          {Row{439, State::over}, Row{440, State::due}, Row{5000, State::nothing_due}}) {
         CAPTURE(row.life_hours);
         Hung s;
-        plan(s, s.first);
+        plan_flying(s, s.first);
         const Fact own = s.keep(s.ann.add(
             day("2024-01-01"), {s.first}, facts::ItemAdded{"Own", ItemRole::overhaul, {}}));
         s.keep(s.ann.write(day("2024-01-01"), {s.first, own.id}, limit(9000, 0)));

@@ -25,7 +25,7 @@ LifeBoxView box_of(const AircraftState& state) {
     return views::life_box(views::assess(state, hand_today));
 }
 
-std::string at(const BoxPoint& point) {
+std::string corner(const BoxPoint& point) {
     return std::to_string(point.across_permille) + ',' + std::to_string(point.up_permille);
 }
 
@@ -83,7 +83,7 @@ TEST_CASE("today's point is hours used up and calendar used across", "[views][bo
                            Row{0, "500,1000"},
                            Row{-50, "500,1100"}}) {
         CAPTURE(row.hours_left);
-        CHECK(at(box_of(halfway(row.hours_left)).line.back()) == row.point);
+        CHECK(corner(box_of(halfway(row.hours_left)).line.back()) == row.point);
     }
 }
 
@@ -98,8 +98,8 @@ TEST_CASE("the line runs from its corner through the readings to today", "[views
     const LifeBoxView box = box_of(state);
     REQUIRE(box.line.size() >= 3);
     CHECK(box.line.front().across_permille == 0);
-    CHECK(at(box.line[1]) == "250,250");
-    CHECK(at(box.line.back()) == "500,500");
+    CHECK(corner(box.line[1]) == "250,250");
+    CHECK(corner(box.line.back()) == "500,500");
     for (std::size_t i = 1; i < box.line.size(); ++i) {
         CHECK(box.line[i - 1].across_permille <= box.line[i].across_permille);
         CHECK(box.line[i - 1].up_permille <= box.line[i].up_permille);
@@ -139,7 +139,7 @@ TEST_CASE("the fan ends on the edge each rate meets", "[views][box]") {
         CAPTURE(row.hours_left);
         const LifeBoxView box = box_of(halfway(row.hours_left));
         REQUIRE(box.fan_known);
-        CHECK(at(box.likely) == row.likely);
+        CHECK(corner(box.likely) == row.likely);
         // Nobody measured how it strays: what was assumed opens the fan to both sides.
         const auto along = [](const views::BoxPoint& point) {
             return point.across_permille - point.up_permille;

@@ -6,6 +6,7 @@
 
 using namespace twoclocks;
 using support::add_item;
+using support::euro;
 using support::hand_state;
 using support::hand_today;
 using support::said;
@@ -13,11 +14,7 @@ using timeline::AircraftState;
 
 namespace {
 
-base::Money euro(std::int64_t whole) {
-    return {whole * 100, {}};
-}
-
-facts::CostLine line(const char* key, std::int64_t whole) {
+facts::CostLine taxed_line(const char* key, std::int64_t whole) {
     facts::CostLine out = support::cost_line(key);
     out.name = key;
     out.tax = facts::TaxCase::recoverable;
@@ -26,7 +23,7 @@ facts::CostLine line(const char* key, std::int64_t whole) {
     return out;
 }
 
-facts::Route route(const char* key, std::int64_t whole) {
+facts::Route untaxed_route(const char* key, std::int64_t whole) {
     facts::Route out = support::route(key);
     out.name = key;
     out.price = euro(whole);
@@ -43,7 +40,7 @@ AircraftState with_lines(const std::vector<facts::CostLine>& lines) {
     return state;
 }
 
-views::MoneyView shown(const AircraftState& state) {
+views::MoneyView money_shown(const AircraftState& state) {
     return views::make_money_view(views::assess(state, hand_today));
 }
 
@@ -54,7 +51,8 @@ bool has(const base::Message& message, const char* part) {
 }  // namespace
 
 TEST_CASE("gross, what comes back and net, each with every line in its why", "[views][money]") {
-    const views::MoneyView view = shown(with_lines({line("Kit", 1'000), line("Paint", 101)}));
+    const views::MoneyView view =
+        money_shown(with_lines({taxed_line("Kit", 1'000), taxed_line("Paint", 101)}));
     CHECK(has(view.gross.text, "1,322"));  // 1,101 and 20 %: 1,321.20, up
     CHECK(has(view.back.text, "220.20"));
     CHECK(has(view.net.text, "1,101"));
@@ -72,9 +70,9 @@ TEST_CASE("gross, what comes back and net, each with every line in its why", "[v
 }
 
 TEST_CASE("a line without a price is named and not in the sum", "[views][money][bad]") {
-    facts::CostLine open = line("Findings", 0);
+    facts::CostLine open = taxed_line("Findings", 0);
     open.price.reset();
-    const views::MoneyView view = shown(with_lines({line("Kit", 1'000), open}));
+    const views::MoneyView view = money_shown(with_lines({taxed_line("Kit", 1'000), open}));
     CHECK(said(view.not_whole).starts_with("1 line"));
     REQUIRE(view.rows.size() == 2);
     CHECK(said(view.rows[1].sum) == "not in the sum");
@@ -83,9 +81,9 @@ TEST_CASE("a line without a price is named and not in the sum", "[views][money][
 }
 
 TEST_CASE("a sum of no line is not nothing but not known", "[views][money][bad]") {
-    facts::CostLine open = line("Findings", 0);
+    facts::CostLine open = taxed_line("Findings", 0);
     open.price.reset();
-    const views::MoneyView view = shown(with_lines({open}));
+    const views::MoneyView view = money_shown(with_lines({open}));
     CHECK(said(view.gross.text) == "To pay: not known");
     CHECK(said(view.net.text) == "Net: not known");
 }
@@ -93,25 +91,25 @@ TEST_CASE("a sum of no line is not nothing but not known", "[views][money][bad]"
 TEST_CASE("a kit rises until it ships, which is after its order and not as if ordered today",
           "[views][money]") {
     AircraftState state = support::ends_in(1'500);
-    facts::CostLine kit = line("Kit", 1'000);
+    facts::CostLine kit = taxed_line("Kit", 1'000);
     kit.group = facts::CostGroup::kit;
     kit.tax = facts::TaxCase::none;
     state.money.lines.push_back({kit, hand_today, {}});
     state.money.terms.kit_rise_permille = 100;
     // Ordered some 200 days before the limit it ships about four years from today: 1.1 to the power
     // of four is 1.46. Ordered today it would be 1.05.
-    const views::MoneyView view = shown(state);
+    const views::MoneyView view = money_shown(state);
     CHECK(has(view.net.text, "1,4"));
 }
 
 TEST_CASE("every open route comes to its own net, for each hour of the limit", "[views][money]") {
-    AircraftState state = with_lines({line("Paint", 1'000)});
-    state.campaign.routes.push_back({route("near", 5'000), hand_today, {}});
-    state.campaign.routes.push_back({route("far", 4'000), hand_today, {}});
-    facts::Route refused = route("no", 1);
+    AircraftState state = with_lines({taxed_line("Paint", 1'000)});
+    state.campaign.routes.push_back({untaxed_route("near", 5'000), hand_today, {}});
+    state.campaign.routes.push_back({untaxed_route("far", 4'000), hand_today, {}});
+    facts::Route refused = untaxed_route("no", 1);
     refused.accepted = facts::Acceptance::refused;
     state.campaign.routes.push_back({refused, hand_today, {}});
-    const views::MoneyView view = shown(state);
+    const views::MoneyView view = money_shown(state);
     REQUIRE(view.paths.size() == 2);
     CHECK(has(view.paths[0].net, "6,000"));
     CHECK(has(view.paths[0].hour, "12.00"));  // over 500 h
@@ -119,7 +117,7 @@ TEST_CASE("every open route comes to its own net, for each hour of the limit", "
     // No route is chosen: the estimate itself has neither.
     CHECK(view.rows.size() == 1);
     state.campaign.chosen_route = 1;
-    const views::MoneyView by_far = shown(state);
+    const views::MoneyView by_far = money_shown(state);
     CHECK(has(by_far.net.text, "5,000"));
     REQUIRE(by_far.rows.size() == 2);
     CHECK_FALSE(by_far.rows[0].is_recorded);
@@ -129,13 +127,13 @@ TEST_CASE("every open route comes to its own net, for each hour of the limit", "
 
 TEST_CASE("amounts in another currency are told as they are paid, with their rate",
           "[views][money]") {
-    facts::CostLine crate = line("Crate", 0);
+    facts::CostLine crate = taxed_line("Crate", 0);
     crate.tax = facts::TaxCase::none;
     crate.price = base::Money{100'000, base::parse_currency("USD").value()};
-    AircraftState state = with_lines({line("Kit", 1'000), crate});
+    AircraftState state = with_lines({taxed_line("Kit", 1'000), crate});
     state.money.terms.home = "EUR";
     state.money.rates.push_back({{"USD", "EUR", "0.9174", "Bank"}, hand_today, {}});
-    const views::MoneyView view = shown(state);
+    const views::MoneyView view = money_shown(state);
     REQUIRE(view.currencies.size() == 2);
     CHECK(has(view.currencies[1], "1,000.00"));
     REQUIRE(view.rates.size() == 1);
@@ -145,11 +143,11 @@ TEST_CASE("amounts in another currency are told as they are paid, with their rat
 }
 
 TEST_CASE("what strays most is ranked first, of a thousand of the greatest", "[views][money]") {
-    facts::CostLine kit = line("Kit", 1'000);
+    facts::CostLine kit = taxed_line("Kit", 1'000);
     kit.high_price = euro(1'100);
-    facts::CostLine findings = line("Findings", 100);
+    facts::CostLine findings = taxed_line("Findings", 100);
     findings.high_price = euro(500);
-    const views::MoneyView view = shown(with_lines({kit, findings}));
+    const views::MoneyView view = money_shown(with_lines({kit, findings}));
     REQUIRE(view.movers.size() == 2);
     CHECK(said(view.movers[0].name) == "Findings");
     CHECK(view.movers[0].permille == 1'000);

@@ -5,12 +5,12 @@
 #include "catch_amalgamated.hpp"
 #include "tests/support/hangar.hpp"
 #include "tests/support/random_journal.hpp"
+#include "tests/support/said.hpp"
 
 #include <algorithm>
 #include <string>
 #include <vector>
 
-#include "engine/base/region.hpp"
 #include "engine/facts/related.hpp"
 #include "engine/timeline/question.hpp"
 #include "engine/views/make_views.hpp"
@@ -26,6 +26,7 @@ using support::day;
 using support::Hangar;
 using support::random_today;
 using support::RandomJournal;
+using support::said;
 using views::AircraftView;
 using views::Assessed;
 using views::Figure;
@@ -43,10 +44,6 @@ Assessed recorded(const Hangar& h, const std::vector<Fact>& more) {
     for (const Fact& fact : more)
         journal.add(fact);
     return recorded(journal, h.id(), h.today);
-}
-
-std::string said(const base::Message& message) {
-    return base::say(message, {});
 }
 
 struct Named {
@@ -132,8 +129,7 @@ TEST_CASE("the fleet, the status, the checks and a day back in service bear the 
     const Assessed open = recorded(h,
                                    {h.ann.correct(h.reading, support::reads(1650)),
                                     h.ben.correct(h.reading, support::reads(1700))});
-    CHECK(said(views::make_fleet_view({open}).cards.front().questions) ==
-          "1 open question");
+    CHECK(said(views::make_fleet_view({open}).cards.front().questions) == "1 open question");
     CHECK(views::make_fleet_view({recorded(h, {})}).cards.front().questions.word ==
           base::Word::blank);
     const views::StatusView status = views::make_status_view(h.journal, open);

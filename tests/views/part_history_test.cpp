@@ -1,11 +1,11 @@
 #include "catch_amalgamated.hpp"
+#include "tests/support/said.hpp"
 #include "tests/support/stores.hpp"
 
 #include <algorithm>
 #include <string>
 #include <vector>
 
-#include "engine/base/region.hpp"
 #include "engine/views/make_views.hpp"
 #include "engine/views/part_views.hpp"
 #include "engine/views/record.hpp"
@@ -13,17 +13,10 @@
 using namespace twoclocks;
 using facts::Fact;
 using support::day;
+using support::said;
 using support::Stores;
 using views::PartHistoryView;
 using Ids = std::vector<base::Id>;
-
-namespace {
-
-std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
-
-}  // namespace
 
 TEST_CASE("the history of a serial lists every host, newest first", "[views][parts]") {
     Stores s;

@@ -1,16 +1,17 @@
 #include "catch_amalgamated.hpp"
+#include "tests/support/said.hpp"
 #include "tests/support/stores.hpp"
 
 #include <map>
 #include <string>
 #include <vector>
 
-#include "engine/base/region.hpp"
 #include "engine/views/part_list_view.hpp"
 
 using namespace twoclocks;
 using facts::Fact;
 using support::day;
+using support::said;
 using support::Stores;
 using views::PartListView;
 using views::PartsAsked;
@@ -19,10 +20,6 @@ namespace {
 
 using Lines = std::vector<std::string>;
 
-std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
-
 PartListView listed(const Stores& s, base::Id aircraft, const PartsAsked& asked = {}) {
     const std::map<base::Id, std::string> registrations{{s.first, "ISLE-1"}, {s.second, "ISLE-2"}};
     return views::make_part_list(
@@ -30,7 +27,7 @@ PartListView listed(const Stores& s, base::Id aircraft, const PartsAsked& asked 
 }
 
 /// Titles of groups, and under each the serials, a mark for each assembly they are in.
-Lines told(const PartListView& view) {
+Lines list_told(const PartListView& view) {
     Lines out;
     for (const views::PartGroup& group : view.groups) {
         out.push_back(said(group.title) + ':');
@@ -72,8 +69,8 @@ struct Spread : Stores {
 
 TEST_CASE("the parts of an aircraft stand under their assemblies", "[views][parts]") {
     const Spread s;
-    CHECK(told(listed(s, s.first)) == Lines{"On ISLE-1:", "7", ">8", ">>9"});
-    CHECK(told(listed(s, s.second)) == Lines{"On ISLE-2:", "10"});
+    CHECK(list_told(listed(s, s.first)) == Lines{"On ISLE-1:", "7", ">8", ">>9"});
+    CHECK(list_told(listed(s, s.second)) == Lines{"On ISLE-2:", "10"});
     CHECK(said(listed(s, s.first).summary) == "3 of 3 parts");
     CHECK(listed(s, s.first).registration == "ISLE-1");
 }
@@ -94,8 +91,8 @@ TEST_CASE("all parts are grouped by where they are", "[views][parts]") {
                     "13",
                     "Fitted to something not recorded:",
                     "14"};
-    CHECK(told(listed(s, s.first, {{}, true})) == all);
-    CHECK(told(listed(s, {}, {{}, true})) == all);
+    CHECK(list_told(listed(s, s.first, {{}, true})) == all);
+    CHECK(list_told(listed(s, {}, {{}, true})) == all);
     const PartListView view = listed(s, {}, {{}, true});
     CHECK(said(view.groups[2].rows[0].position) == "Bin 3");
     CHECK(said(view.groups[3].rows[0].position) == "Ben");
@@ -104,7 +101,9 @@ TEST_CASE("all parts are grouped by where they are", "[views][parts]") {
 TEST_CASE("a search finds a part by name, number, serial or place, in any letters",
           "[views][parts]") {
     const Spread s;
-    const auto found = [&](const char* search) { return told(listed(s, s.first, {search, true})); };
+    const auto found = [&](const char* search) {
+        return list_told(listed(s, s.first, {search, true}));
+    };
     CHECK(found("bEARing") == Lines{"On ISLE-1:", "8"});
     CHECK(found("bin 3") == Lines{"On the shelf:", "11"});
     CHECK(found("ben") == Lines{"Lent:", "12"});
@@ -161,5 +160,5 @@ TEST_CASE("two aircraft of one registration keep their parts apart", "[views][pa
     const Spread s;
     const std::map<base::Id, std::string> same{{s.first, "ISLE-1"}, {s.second, "ISLE-1"}};
     const auto parts = timeline::replay_parts(s.journal, s.today);
-    CHECK(told(views::make_part_list(parts, same, s.second, {})) == Lines{"On ISLE-1:", "10"});
+    CHECK(list_told(views::make_part_list(parts, same, s.second, {})) == Lines{"On ISLE-1:", "10"});
 }

@@ -3,18 +3,14 @@
 
 #include "tests/support/by_hand.hpp"
 #include "tests/support/pen.hpp"
+#include "tests/support/said.hpp"
 
 #include <string>
 #include <vector>
 
-#include "engine/base/region.hpp"
 #include "engine/views/plan_view.hpp"
 
 namespace twoclocks::support {
-
-inline std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
 
 inline views::PlanView planned(const timeline::AircraftState& state) {
     return views::make_plan_view(views::assess(state, hand_today));

@@ -2,10 +2,10 @@
 #include "catch_amalgamated.hpp"
 #include "tests/support/by_hand.hpp"
 #include "tests/support/pen.hpp"
+#include "tests/support/said.hpp"
 
 #include <string>
 
-#include "engine/base/region.hpp"
 #include "engine/views/route_cost.hpp"
 #include "engine/views/routes_view.hpp"
 
@@ -16,21 +16,15 @@ using base::Money;
 using facts::Route;
 using facts::TaxCase;
 using support::add_item;
+using support::euro;
 using support::hand_state;
 using support::hand_today;
+using support::said;
 using timeline::AircraftState;
 using views::RouteRow;
 using views::RoutesView;
 
 namespace {
-
-std::string said(const Message& message) {
-    return base::say(message, {});
-}
-
-Money euro(std::int64_t whole) {
-    return {whole * 100, {}};
-}
 
 Route priced(const char* key, std::int64_t whole, TaxCase tax, std::int32_t permille) {
     Route out = support::route(key);
@@ -51,11 +45,11 @@ AircraftState with_routes(const std::vector<Route>& routes) {
     return state;
 }
 
-RoutesView shown(const AircraftState& state) {
+RoutesView routes_shown(const AircraftState& state) {
     return views::make_routes_view(views::assess(state, hand_today));
 }
 
-bool any_line(const RouteRow& row, const std::string& text) {
+bool route_says(const RouteRow& row, const std::string& text) {
     for (const Message& line : row.lines)
         if (said(line) == text) return true;
     return false;
@@ -108,15 +102,15 @@ TEST_CASE("routes are set side by side, and the best of the open ones is praised
     far.ferry = base::hours(12);
     Route refused = priced("refused", 20'000, TaxCase::none, 0);
     refused.accepted = facts::Acceptance::refused;
-    const RoutesView view = shown(with_routes({near, far, refused}));
+    const RoutesView view = routes_shown(with_routes({near, far, refused}));
     REQUIRE(view.rows.size() == 3);
     CHECK(said(view.rows[0].cost) ==
           "60,000\xC2\xA0"
           "EUR");
     // 60,000 over the 500 h of the limit.
-    CHECK(any_line(view.rows[0],
-                   "120.00\xC2\xA0"
-                   "EUR for each of 500 h of new life"));
+    CHECK(route_says(view.rows[0],
+                     "120.00\xC2\xA0"
+                     "EUR for each of 500 h of new life"));
     CHECK(said(view.rows[1].hours) == "12.0");
     CHECK(praised(view.rows[1], "least cost"));
     CHECK(praised(view.rows[1], "fewest days out"));
@@ -130,14 +124,14 @@ TEST_CASE("a ferry longer than the hours left rules a route out, a permit brings
           "[views][route][bad]") {
     Route far = priced("far", 50'000, TaxCase::none, 0);
     far.ferry = base::hours(101);
-    RoutesView view = shown(with_routes({far}));
+    RoutesView view = routes_shown(with_routes({far}));
     CHECK(view.rows[0].ruled_out);
-    CHECK(any_line(view.rows[0],
-                   "The flight there takes 101.0 h and 100.0 h are left: not without a permit."));
+    CHECK(route_says(view.rows[0],
+                     "The flight there takes 101.0 h and 100.0 h are left: not without a permit."));
     far.carriage = facts::Carriage::on_permit;
-    view = shown(with_routes({far}));
+    view = routes_shown(with_routes({far}));
     CHECK(!view.rows[0].ruled_out);
-    CHECK(any_line(view.rows[0], "101.0 h past the limit, on a permit that has to be had first"));
+    CHECK(route_says(view.rows[0], "101.0 h past the limit, on a permit that has to be had first"));
     CHECK(said(view.rows[0].hours) == "0.0");
 }
 
@@ -145,17 +139,17 @@ TEST_CASE("what is not known is not compared", "[views][route]") {
     Route near = priced("near", 50'000, TaxCase::borne, 200);
     Route unknown_tax = priced("unknown", 40'000, TaxCase::unknown, 0);
     unknown_tax.accepted = facts::Acceptance::unknown;
-    RoutesView view = shown(with_routes({near, unknown_tax}));
+    RoutesView view = routes_shown(with_routes({near, unknown_tax}));
     CHECK(!praised(view.rows[0], "least cost"));
     CHECK(!praised(view.rows[1], "least cost"));
     CHECK(said(view.rows[1].mark) == "ask first");
     Route dollars = priced("dollars", 0, TaxCase::none, 0);
     dollars.price = Money{40'000'00, base::parse_currency("USD").value()};
-    view = shown(with_routes({near, dollars}));
+    view = routes_shown(with_routes({near, dollars}));
     CHECK(!praised(view.rows[0], "least cost"));
     CHECK(said(view.notes.back()) ==
           "Prices in different currencies are not compared: no rate is recorded.");
-    CHECK(said(shown(with_routes({})).missing).starts_with("No route is recorded."));
+    CHECK(said(routes_shown(with_routes({})).missing).starts_with("No route is recorded."));
 }
 
 TEST_CASE("a price that has lapsed is asked for again, a warranty says from when",
@@ -165,9 +159,10 @@ TEST_CASE("a price that has lapsed is asked for again, a warranty says from when
     route.warranty_months = 12;
     route.warranty_hours = base::hours(1'000);
     route.warranty_from = facts::WarrantyFrom::shipment;
-    const RoutesView view = shown(with_routes({route}));
-    CHECK(any_line(view.rows[0], "Price stood until 30 Jun 2024: ask again"));
-    CHECK(any_line(view.rows[0],
+    const RoutesView view = routes_shown(with_routes({route}));
+    CHECK(route_says(view.rows[0], "Price stood until 30 Jun 2024: ask again"));
+    CHECK(
+        route_says(view.rows[0],
                    "Warranty 12 months or 1,000.0 h, whichever is sooner, from the shipment of the "
                    "kit"));
 }
@@ -178,21 +173,21 @@ TEST_CASE("a tax without its per cent, a duty or a freight nobody knows win no p
     Route other = priced("other", 61'000, TaxCase::none, 0);
     Route open = priced("open", 10'000, TaxCase::borne, 0);
     open.tax_permille.reset();
-    RoutesView view = shown(with_routes({whole, other, open}));
+    RoutesView view = routes_shown(with_routes({whole, other, open}));
     CHECK(praised(view.rows[0], "least cost"));
-    CHECK(any_line(view.rows[2], "Tax not known"));
+    CHECK(route_says(view.rows[2], "Tax not known"));
     open = priced("open", 10'000, TaxCase::none, 0);
     open.by = facts::RouteBy::abroad;
-    view = shown(with_routes({whole, other, open}));
+    view = routes_shown(with_routes({whole, other, open}));
     CHECK(praised(view.rows[0], "least cost"));
-    CHECK(any_line(view.rows[2], "Duty not known"));
+    CHECK(route_says(view.rows[2], "Duty not known"));
     open.by = facts::RouteBy::works;
     open.carriage = facts::Carriage::crated;
-    view = shown(with_routes({whole, other, open}));
-    CHECK(any_line(view.rows[2], "Freight not known"));
+    view = routes_shown(with_routes({whole, other, open}));
+    CHECK(route_says(view.rows[2], "Freight not known"));
     // Nobody said who bears it: reckoned as borne, and not compared.
     open = priced("open", 10'000, TaxCase::unknown, 100);
-    view = shown(with_routes({whole, other, open}));
+    view = routes_shown(with_routes({whole, other, open}));
     CHECK(said(view.rows[2].cost) ==
           "11,000\xC2\xA0"
           "EUR");
@@ -200,6 +195,6 @@ TEST_CASE("a tax without its per cent, a duty or a freight nobody knows win no p
 }
 
 TEST_CASE("hours of the way that nobody knows are unknown, not none", "[views][route]") {
-    const RoutesView view = shown(with_routes({priced("r", 1, TaxCase::none, 0)}));
+    const RoutesView view = routes_shown(with_routes({priced("r", 1, TaxCase::none, 0)}));
     CHECK(said(view.rows[0].hours) == "not known");
 }

@@ -14,24 +14,18 @@ using facts::ItemRole;
 using support::add_item;
 using support::hand_state;
 using support::hand_today;
+using support::stood_still;
 using timeline::AircraftState;
 
 namespace {
 
-AircraftState stood_still() {
-    AircraftState out = hand_state();
-    out.usage.insert(out.usage.begin(),
-                     {base::add_days(hand_today, -365), out.usage.back().total, {}});
-    return out;
-}
-
-struct Said {
+struct Sentences {
     std::string card;
     std::string answer;
     std::string range;
 };
 
-Said said(const AircraftState& state) {
+Sentences sentences_of(const AircraftState& state) {
     const views::Assessed one = views::assess(state, hand_today);
     return {base::say(views::card_sentence(one), {}),
             base::say(views::answer_sentence(one), {}),
@@ -43,19 +37,19 @@ Said said(const AircraftState& state) {
 TEST_CASE("the overhaul's first edge is said with its day", "[views][sentence]") {
     AircraftState by_hours = hand_state();
     add_item(by_hours, ItemRole::overhaul, base::hours(400), 900);
-    CHECK(said(by_hours).card == "Hours stop it, about Aug 2025");
-    CHECK(said(by_hours).answer == "Hours stop it first, about 5 Aug 2025.");
-    CHECK(said(by_hours).range ==
+    CHECK(sentences_of(by_hours).card == "Hours stop it, about Aug 2025");
+    CHECK(sentences_of(by_hours).answer == "Hours stop it first, about 5 Aug 2025.");
+    CHECK(sentences_of(by_hours).range ==
           "Between Mar 2025 and Mar 2026 in eight of ten ways it may be flown.");
     AircraftState by_calendar = hand_state();
     add_item(by_calendar, ItemRole::overhaul, base::hours(400), 300);
-    CHECK(said(by_calendar).card == "Calendar stops it, 27 Apr 2025");
-    CHECK(said(by_calendar).answer == "The calendar stops it first, on 27 Apr 2025.");
-    CHECK(said(by_calendar).range ==
+    CHECK(sentences_of(by_calendar).card == "Calendar stops it, 27 Apr 2025");
+    CHECK(sentences_of(by_calendar).answer == "The calendar stops it first, on 27 Apr 2025.");
+    CHECK(sentences_of(by_calendar).range ==
           "Between Mar 2025 and Apr 2025 in eight of ten ways it may be flown.");
     AircraftState soon = hand_state();
     add_item(soon, ItemRole::overhaul, base::hours(400), 40);
-    CHECK(said(soon).range == "No range: the calendar day is fixed.");
+    CHECK(sentences_of(soon).range == "No range: the calendar day is fixed.");
 }
 
 TEST_CASE("the fan is said by its months, and open when the hours never end", "[views][sentence]") {
@@ -63,28 +57,29 @@ TEST_CASE("the fan is said by its months, and open when the hours never end", "[
     add_item(flown, ItemRole::overhaul, base::hours(400), 3000);
     flown.usage.insert(flown.usage.begin(),
                        {base::add_days(hand_today, -30), base::hours(985), {}});
-    CHECK(said(flown).range ==
+    CHECK(sentences_of(flown).range ==
           "Between Mar 2025 and Sep 2026 in eight of ten ways it may be flown.");
     AircraftState still = stood_still();
     add_item(still, ItemRole::overhaul, base::hours(400), {});
-    CHECK(said(still).range == "Hardly before Mar 2025; flown little enough, the hours never end.");
+    CHECK(sentences_of(still).range ==
+          "Hardly before Mar 2025; flown little enough, the hours never end.");
     still.plan->month = {0};
-    CHECK(said(still).card == "Not flown: hours stand still");
+    CHECK(sentences_of(still).card == "Not flown: hours stand still");
 }
 
 TEST_CASE("another limit that comes first is said before the overhaul", "[views][sentence]") {
     AircraftState state = hand_state();
     add_item(state, ItemRole::overhaul, base::hours(400), 900);
     add_item(state, ItemRole::inspection, {}, 200).name = "Annual";
-    CHECK(said(state).card == "Next: Annual, 17 Jan 2025");
-    CHECK(said(state).answer ==
+    CHECK(sentences_of(state).card == "Next: Annual, 17 Jan 2025");
+    CHECK(sentences_of(state).answer ==
           "Hours end the overhaul life, about 5 Aug 2025. Before that: Annual, 17 Jan 2025.");
     state.items.back().limit->limit_class = facts::LimitClass::recommended;
-    CHECK(said(state).card == "Hours stop it, about Aug 2025");
+    CHECK(sentences_of(state).card == "Hours stop it, about Aug 2025");
     state.items.back() = {};
     state.items.pop_back();
     add_item(state, ItemRole::inspection, base::hours(100), {}).name = "100 h";
-    CHECK(said(state).card == "Next: 100 h, about 9 Oct 2024");
+    CHECK(sentences_of(state).card == "Next: 100 h, about 9 Oct 2024");
 }
 
 TEST_CASE("past a limit there is no soft wording", "[views][sentence]") {
@@ -92,34 +87,35 @@ TEST_CASE("past a limit there is no soft wording", "[views][sentence]") {
     add_item(state, ItemRole::overhaul, base::hours(400), 900);
     timeline::ItemState& item = add_item(state, ItemRole::inspection, {}, -1);
     item.name = "Annual";
-    CHECK(said(state).card == "Annual lapsed 30 Jun 2024");
-    CHECK(said(state).answer == "Before next flight: Annual ended on 30 Jun 2024.");
+    CHECK(sentences_of(state).card == "Annual lapsed 30 Jun 2024");
+    CHECK(sentences_of(state).answer == "Before next flight: Annual ended on 30 Jun 2024.");
     state.usage.front().on = base::add_days(hand_today, -2);
     state.usage.front().total = base::hours(999);
-    CHECK(said(state).card == "Annual passed 30 Jun 2024");
-    CHECK(said(state).answer == "Over: Annual ended on 30 Jun 2024 and it has flown since.");
+    CHECK(sentences_of(state).card == "Annual passed 30 Jun 2024");
+    CHECK(sentences_of(state).answer ==
+          "Over: Annual ended on 30 Jun 2024 and it has flown since.");
     state.items.back().limit->landings = base::Count{10};
     state.landings = base::Count{11};
-    CHECK(said(state).card == "Annual flown past");
-    CHECK(said(state).answer == "Over: Annual was flown past its landings or starts.");
+    CHECK(sentences_of(state).card == "Annual flown past");
+    CHECK(sentences_of(state).answer == "Over: Annual was flown past its landings or starts.");
     state.items.back().limit->hours = base::hours(10);
-    CHECK(said(state).answer == "Over: Annual was flown past its hours limit.");
+    CHECK(sentences_of(state).answer == "Over: Annual was flown past its hours limit.");
 }
 
 TEST_CASE("what is not known is said with its reason, the gravest first", "[views][sentence]") {
     AircraftState state = hand_state();
     state.plan.reset();
-    CHECK(said(state).card == "No overhaul limit yet");
+    CHECK(sentences_of(state).card == "No overhaul limit yet");
     add_item(state, ItemRole::overhaul, base::hours(400), 900);
-    CHECK(said(state).card == "Not enough readings for a date");
-    CHECK(said(state).range == "No range yet.");
+    CHECK(sentences_of(state).card == "Not enough readings for a date");
+    CHECK(sentences_of(state).range == "No range yet.");
     state.usage.clear();
-    CHECK(said(state).card == "No reading yet");
+    CHECK(sentences_of(state).card == "No reading yet");
     state.questions.push_back({timeline::QuestionKind::versions, {}, {}, {}, true});
-    CHECK(said(state).card == "Records disagree");
-    CHECK(said(state).answer == "Unknown: records disagree and neither is the safer.");
+    CHECK(sentences_of(state).card == "Records disagree");
+    CHECK(sentences_of(state).answer == "Unknown: records disagree and neither is the safer.");
     state.unknown_records = 1;
-    CHECK(said(state).card == "Holds records of a newer version");
+    CHECK(sentences_of(state).card == "Holds records of a newer version");
 }
 
 TEST_CASE("of landings and starts the nearer is shown", "[views][due]") {

@@ -2,18 +2,19 @@
 #include "catch_amalgamated.hpp"
 #include "tests/support/by_hand.hpp"
 #include "tests/support/pen.hpp"
+#include "tests/support/said.hpp"
 
 #include <string>
 #include <utility>
 #include <vector>
 
-#include "engine/base/region.hpp"
 #include "engine/views/stagger_view.hpp"
 
 using namespace twoclocks;
 using support::add_item;
 using support::hand_state;
 using support::hand_today;
+using support::said;
 using timeline::AircraftState;
 using views::Assessed;
 
@@ -30,10 +31,6 @@ Assessed coming(const char* registration, std::uint64_t id, std::int32_t days, s
         state.campaign.steps.push_back({task, {}, {}, base::add_days(hand_today, -1), {}});
     if (bound > 0) state.campaign.terms.out_at_once = bound;
     return views::assess(state, hand_today);
-}
-
-std::string said(const base::Message& message) {
-    return base::say(message, {});
 }
 
 }  // namespace

@@ -11,11 +11,13 @@
 
 using namespace twoclocks;
 using base::FlightTime;
+using base::hours;
 using facts::ItemRole;
 using facts::LimitClass;
 using support::add_item;
 using support::hand_state;
 using support::hand_today;
+using support::stood_still;
 using timeline::AircraftState;
 using views::Assessed;
 using views::State;
@@ -25,7 +27,7 @@ namespace {
 using Left = std::optional<FlightTime>;
 using Days = std::optional<std::int32_t>;
 
-struct Row {
+struct StateRow {
     const char* name;
     ItemRole role;
     LimitClass limit_class;
@@ -38,7 +40,7 @@ std::string word(State state) {
     return base::say(views::state_word(state), {});
 }
 
-std::string state_of(const Row& row, bool flown_since) {
+std::string state_in(const StateRow& row, bool flown_since) {
     AircraftState state = hand_state();
     add_item(state, row.role, row.left, row.days).limit->limit_class = row.limit_class;
     // Nothing flown for a year, or two hours in the last two days.
@@ -49,19 +51,7 @@ std::string state_of(const Row& row, bool flown_since) {
     return word(assessed.item_states.front());
 }
 
-/// The same hours a year ago: nothing was flown since.
-AircraftState stood_still() {
-    AircraftState out = hand_state();
-    out.usage.insert(out.usage.begin(),
-                     {base::add_days(hand_today, -365), out.usage.back().total, {}});
-    return out;
-}
-
-FlightTime hours(std::int64_t whole) {
-    return base::hours(whole);
-}
-
-constexpr FlightTime second{1};
+constexpr FlightTime one_second{1};
 
 }  // namespace
 
@@ -71,66 +61,57 @@ TEST_CASE("an item's state, on both sides of every boundary", "[views][state]") 
     constexpr auto inspection = ItemRole::inspection;
     constexpr auto programme = LimitClass::programme;
     constexpr auto recommended = LimitClass::recommended;
-    for (const Row& row : {
-             Row{"flown past by a second", inspection, programme, FlightTime{-1}, {}, "over"},
-             Row{"flown to the limit", inspection, programme, FlightTime{0}, {}, "due"},
-             Row{"a second before it", inspection, programme, second, {}, "due"},
-             Row{"the last due day by hours", inspection, programme, due_ends - second, {}, "due"},
-             Row{"31 days by hours", inspection, programme, due_ends, {}, "nothing due"},
-             Row{"its last day", inspection, programme, {}, 0, "due"},
-             Row{"30 days", inspection, programme, {}, 30, "due"},
-             Row{"31 days", inspection, programme, {}, 31, "nothing due"},
-             Row{"hours far, calendar near", inspection, programme, hours(400), 30, "due"},
-             Row{"hours near, calendar far", inspection, programme, hours(30), 400, "due"},
-             Row{"directive past", inspection, LimitClass::directive, FlightTime{-1}, {}, "over"},
-             Row{"overhaul, lead time not begun",
-                 ItemRole::overhaul,
-                 programme,
-                 {},
-                 177,
-                 "nothing due"},
-             Row{"overhaul, lead time begun", ItemRole::overhaul, programme, {}, 176, "act"},
-             Row{"overhaul, lead time by hours",
-                 ItemRole::overhaul,
-                 programme,
-                 lead_begins - second,
-                 {},
-                 "act"},
-             Row{"overhaul, not yet by hours",
-                 ItemRole::overhaul,
-                 programme,
-                 lead_begins,
-                 {},
-                 "nothing due"},
-             Row{"overhaul, 31 days", ItemRole::overhaul, programme, {}, 31, "act"},
-             Row{"overhaul, 30 days", ItemRole::overhaul, programme, {}, 30, "due"},
-             Row{"component, half a year", ItemRole::component, programme, {}, 182, "nothing due"},
-             Row{"recommended and past by hours",
-                 inspection,
-                 recommended,
-                 FlightTime{-1},
-                 {},
-                 "act"},
-             Row{"recommended and past by date", inspection, recommended, {}, -1, "act"},
-             Row{"recommended, 30 days", inspection, recommended, {}, 30, "act"},
-             Row{"recommended, 31 days", inspection, recommended, {}, 31, "nothing due"},
-             Row{"no limit", inspection, programme, {}, {}, "unknown"},
-         }) {
+    const StateRow rows[] = {
+        {"flown past by a second", inspection, programme, FlightTime{-1}, {}, "over"},
+        {"flown to the limit", inspection, programme, FlightTime{0}, {}, "due"},
+        {"a second before it", inspection, programme, one_second, {}, "due"},
+        {"the last due day by hours", inspection, programme, due_ends - one_second, {}, "due"},
+        {"31 days by hours", inspection, programme, due_ends, {}, "nothing due"},
+        {"its last day", inspection, programme, {}, 0, "due"},
+        {"30 days", inspection, programme, {}, 30, "due"},
+        {"31 days", inspection, programme, {}, 31, "nothing due"},
+        {"hours far, calendar near", inspection, programme, hours(400), 30, "due"},
+        {"hours near, calendar far", inspection, programme, hours(30), 400, "due"},
+        {"directive past", inspection, LimitClass::directive, FlightTime{-1}, {}, "over"},
+        {"overhaul, lead time not begun", ItemRole::overhaul, programme, {}, 177, "nothing due"},
+        {"overhaul, lead time begun", ItemRole::overhaul, programme, {}, 176, "act"},
+        {"overhaul, lead time by hours",
+         ItemRole::overhaul,
+         programme,
+         lead_begins - one_second,
+         {},
+         "act"},
+        {"overhaul, not yet by hours",
+         ItemRole::overhaul,
+         programme,
+         lead_begins,
+         {},
+         "nothing due"},
+        {"overhaul, 31 days", ItemRole::overhaul, programme, {}, 31, "act"},
+        {"overhaul, 30 days", ItemRole::overhaul, programme, {}, 30, "due"},
+        {"component, half a year", ItemRole::component, programme, {}, 182, "nothing due"},
+        {"recommended and past by hours", inspection, recommended, FlightTime{-1}, {}, "act"},
+        {"recommended and past by date", inspection, recommended, {}, -1, "act"},
+        {"recommended, 30 days", inspection, recommended, {}, 30, "act"},
+        {"recommended, 31 days", inspection, recommended, {}, 31, "nothing due"},
+        {"no limit", inspection, programme, {}, {}, "unknown"},
+    };
+    for (const StateRow& row : rows) {
         CAPTURE(row.name);
-        CHECK(state_of(row, false) == row.state);
+        CHECK(state_in(row, false) == row.state);
     }
 }
 
 TEST_CASE("a date that passed is over only when it was flown past", "[views][state]") {
     const auto row = [](std::int32_t days_left) {
-        return Row{"", ItemRole::inspection, LimitClass::programme, {}, days_left, ""};
+        return StateRow{"", ItemRole::inspection, LimitClass::programme, {}, days_left, ""};
     };
-    CHECK(state_of(row(0), false) == "due");
-    CHECK(state_of(row(0), true) == "due");
-    CHECK(state_of(row(-1), false) == "before next flight");
-    CHECK(state_of(row(-1), true) == "over");
-    CHECK(state_of(row(-2), true) == "over");
-    CHECK(state_of(row(-400), false) == "over");
+    CHECK(state_in(row(0), false) == "due");
+    CHECK(state_in(row(0), true) == "due");
+    CHECK(state_in(row(-1), false) == "before next flight");
+    CHECK(state_in(row(-1), true) == "over");
+    CHECK(state_in(row(-2), true) == "over");
+    CHECK(state_in(row(-400), false) == "over");
 }
 
 TEST_CASE("counts have a state of their own", "[views][state]") {

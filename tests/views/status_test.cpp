@@ -2,25 +2,22 @@
 // what is missing.
 #include "catch_amalgamated.hpp"
 #include "tests/support/by_hand.hpp"
+#include "tests/support/said.hpp"
 
 #include <algorithm>
 #include <string>
 #include <vector>
 
-#include "engine/base/region.hpp"
 #include "engine/timeline/parts.hpp"
 #include "engine/views/status_view.hpp"
 
 using namespace twoclocks;
 using support::day;
 using support::Pen;
+using support::said;
 using views::StatusView;
 
 namespace {
-
-std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
 
 facts::LimitSet sourced(std::int64_t hours, std::int32_t months) {
     facts::LimitSet out = support::limit(hours, months);
@@ -29,8 +26,8 @@ facts::LimitSet sourced(std::int64_t hours, std::int32_t months) {
 }
 
 /// An aircraft of 2019 with an overhaul limit, a directive, a permit past it and a gearbox.
-struct Hangar {
-    Hangar() {
+struct StatusHangar {
+    StatusHangar() {
         facts::AircraftAdded added;
         added.registration = "ISLE-1";
         aircraft = keep(pen.add(day("2019-04-11"), {}, added));
@@ -96,7 +93,7 @@ struct Hangar {
 }  // namespace
 
 TEST_CASE("limit, used, left and next stand for each clock", "[views][status]") {
-    const StatusView view = Hangar{}.status();
+    const StatusView view = StatusHangar{}.status();
     REQUIRE(view.groups.size() == 2);
     CHECK(said(view.groups[0].title) == "Overhaul");
     const views::StatusRow& row = view.groups[0].rows.at(0);
@@ -118,7 +115,7 @@ TEST_CASE("limit, used, left and next stand for each clock", "[views][status]") 
 
 TEST_CASE("a directive stands by itself with its permit, and a passed clock says so",
           "[views][status]") {
-    const StatusView view = Hangar{}.status();
+    const StatusView view = StatusHangar{}.status();
     CHECK(said(view.groups[1].title) == "Directives");
     const views::StatusRow& row = view.groups[1].rows.at(0);
     CHECK(row.clocks.at(0).over);
@@ -129,7 +126,7 @@ TEST_CASE("a directive stands by itself with its permit, and a passed clock says
 }
 
 TEST_CASE("what is not on record is listed, and nothing else", "[views][status]") {
-    Hangar hangar;
+    StatusHangar hangar;
     const auto missing = [&] {
         std::vector<std::string> out;
         for (const base::Message& one : hangar.status().missing)
@@ -156,7 +153,7 @@ TEST_CASE("what is not on record is listed, and nothing else", "[views][status]"
 }
 
 TEST_CASE("parts stand with their hours and papers", "[views][status]") {
-    const StatusView view = Hangar{}.status();
+    const StatusView view = StatusHangar{}.status();
     REQUIRE(view.parts.size() == 1);
     CHECK(said(view.parts[0].plate) == "Number GB-1, serial 7, main");
     CHECK(said(view.parts[0].since_new.text) == "1,706.6 h since new");
@@ -164,7 +161,7 @@ TEST_CASE("parts stand with their hours and papers", "[views][status]") {
 }
 
 TEST_CASE("every clock of the status answers why", "[views][status]") {
-    const StatusView view = Hangar{}.status();
+    const StatusView view = StatusHangar{}.status();
     const std::vector<views::Why> whys = whys_of(view);
     REQUIRE(whys.size() == 3);
     for (const views::Why& why : whys)

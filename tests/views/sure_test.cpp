@@ -1,11 +1,11 @@
 #include "catch_amalgamated.hpp"
 #include "tests/support/by_hand.hpp"
 #include "tests/support/flown_monthly.hpp"
+#include "tests/support/said.hpp"
 
 #include <string>
 #include <vector>
 
-#include "engine/base/region.hpp"
 #include "engine/views/both_paths.hpp"
 #include "engine/views/sure_view.hpp"
 
@@ -18,24 +18,13 @@ using support::add_item;
 using support::day;
 using support::hand_state;
 using support::hand_today;
+using support::said;
 using timeline::AircraftState;
 using views::BothPathsView;
 using views::SureView;
+using Lines = std::vector<std::string>;
 
 namespace {
-
-std::string said(const Message& message) {
-    return base::say(message, {});
-}
-
-std::vector<std::string> said(const std::vector<Message>& messages) {
-    std::vector<std::string> out;
-    for (const Message& one : messages)
-        out.push_back(said(one));
-    return out;
-}
-
-using Lines = std::vector<std::string>;
 
 SureView sure(const AircraftState& state,
               std::optional<base::FlightTime> month = {},

@@ -2,12 +2,12 @@
 #include "catch_amalgamated.hpp"
 #include "tests/support/by_hand.hpp"
 #include "tests/support/hung.hpp"
+#include "tests/support/said.hpp"
 #include "tests/support/worn.hpp"
 
 #include <string>
 #include <vector>
 
-#include "engine/base/region.hpp"
 #include "engine/views/due_row.hpp"
 #include "engine/views/make_views.hpp"
 #include "engine/views/sentence.hpp"
@@ -19,25 +19,15 @@ using support::add_item;
 using support::day;
 using support::hand_state;
 using support::hand_today;
+using support::said;
 using support::Worn;
 using views::State;
 using Lines = std::vector<std::string>;
 
 namespace {
 
-std::string said(const base::Message& message) {
-    return base::say(message, {});
-}
-
-Lines said(const views::Why& why) {
-    Lines out;
-    for (const views::WhyLine& line : why.lines)
-        out.push_back(said(line.text));
-    return out;
-}
-
 /// Two measurements, the first 100 days ago, against at most 4 mm; below zero is none.
-struct Row {
+struct WearRow {
     const char* name;
     std::optional<base::FlightTime> hours_left;  // of the interval
     std::int32_t first;
@@ -48,7 +38,7 @@ struct Row {
     const char* likely;
 };
 
-timeline::AircraftState state_of(const Row& row) {
+timeline::AircraftState worn_state(const WearRow& row) {
     timeline::AircraftState state = hand_state();
     timeline::ItemState& item =
         add_item(state, facts::ItemRole::component, row.hours_left, std::nullopt);
@@ -73,10 +63,10 @@ timeline::AircraftState state_of(const Row& row) {
     return state;
 }
 
-constexpr base::FlightTime far{500 * 3600};
-constexpr base::FlightTime near{20 * 3600};
+constexpr base::FlightTime far_off{500 * 3600};
+constexpr base::FlightTime near_by{20 * 3600};
 
-const Row rows[] = {
+const WearRow wear_rows[] = {
     {"sound, no trend",
      {},
      -1,
@@ -95,7 +85,7 @@ const Row rows[] = {
      "no trend from one measurement"},
     {"past it", {}, -1, 4'001, "mm", State::over, "4.001 mm, at most 4 mm", "1 Jul 2024"},
     {"past it, with an interval that is far",
-     far,
+     far_off,
      -1,
      4'001,
      "mm",
@@ -104,7 +94,7 @@ const Row rows[] = {
      "1 Jul 2024"},
     {"not measured", {}, -1, -1, "mm", State::unknown, "not measured yet", "unknown"},
     {"not measured, with an interval",
-     far,
+     far_off,
      -1,
      -1,
      "mm",
@@ -112,7 +102,7 @@ const Row rows[] = {
      "not measured yet",
      "about 13 Nov 2025"},
     {"not measured, with an interval that is due",
-     near,
+     near_by,
      -1,
      -1,
      "mm",
@@ -145,7 +135,7 @@ const Row rows[] = {
      "3.07 mm, at most 4 mm",
      "31 Jul 2024 by trend"},
     {"a trend before the interval",
-     far,
+     far_off,
      2'000,
      3'000,
      "mm",
@@ -153,7 +143,7 @@ const Row rows[] = {
      "3 mm, at most 4 mm",
      "9 Oct 2024 by trend"},
     {"a trend after the interval extends nothing",
-     near,
+     near_by,
      2'000,
      3'000,
      "mm",
@@ -162,7 +152,7 @@ const Row rows[] = {
      "about 21 Jul 2024"},
 };
 
-const views::DueRow& row_of(const views::AircraftView& view, base::Id item) {
+const views::DueRow& row_with(const views::AircraftView& view, base::Id item) {
     for (const views::DueRow& row : view.due) {
         if (row.item == item) return row;
     }
@@ -173,9 +163,9 @@ const views::DueRow& row_of(const views::AircraftView& view, base::Id item) {
 }  // namespace
 
 TEST_CASE("what wear makes of a row, on both sides of every boundary", "[views][wear]") {
-    for (const Row& row : rows) {
+    for (const WearRow& row : wear_rows) {
         CAPTURE(row.name);
-        const views::Assessed assessed = views::assess(state_of(row), hand_today);
+        const views::Assessed assessed = views::assess(worn_state(row), hand_today);
         CHECK(assessed.item_states.front() == row.state);
         const views::DueRow shown = views::make_row(assessed, 0);
         REQUIRE(shown.wear.has_value());
@@ -185,7 +175,7 @@ TEST_CASE("what wear makes of a row, on both sides of every boundary", "[views][
 }
 
 TEST_CASE("an item without a wear limit says so and keeps its state", "[views][wear]") {
-    timeline::AircraftState state = state_of(rows[0]);
+    timeline::AircraftState state = worn_state(wear_rows[0]);
     state.items.front().wear->bounds.clear();
     const views::Assessed assessed = views::assess(state, hand_today);
     CHECK(assessed.item_states.front() == State::unknown);  // nothing is known of its limits
@@ -195,7 +185,7 @@ TEST_CASE("an item without a wear limit says so and keeps its state", "[views][w
 }
 
 TEST_CASE("worn past its limit is said in the sentences", "[views][wear]") {
-    timeline::AircraftState state = state_of(rows[2]);
+    timeline::AircraftState state = worn_state(wear_rows[2]);
     add_item(state, facts::ItemRole::overhaul, base::hours(900), 900);
     const views::Assessed assessed = views::assess(state, hand_today);
     CHECK(assessed.overall == State::over);
@@ -204,7 +194,7 @@ TEST_CASE("worn past its limit is said in the sentences", "[views][wear]") {
 }
 
 TEST_CASE("another unit is cautioned of", "[views][wear]") {
-    const views::Assessed assessed = views::assess(state_of(rows[7]), hand_today);
+    const views::Assessed assessed = views::assess(worn_state(wear_rows[7]), hand_today);
     const Lines cautions = [&] {
         Lines out;
         for (const base::Message& caution : views::wear_cautions(assessed))
@@ -224,7 +214,7 @@ TEST_CASE("the why of wear lists every measurement, the limit, its source and th
     const facts::Fact last = worn.measured("2024-06-01", 3'000, "mm", 11'600);
     const auto state = timeline::replay(worn.journal, worn.id(), worn.today);
     const views::AircraftView view = views::make_aircraft_view(views::assess(state, worn.today));
-    const views::DueRow& row = row_of(view, worn.check.id);
+    const views::DueRow& row = row_with(view, worn.check.id);
     const views::Why& why = row.wear->why;
     CHECK(said(why) ==
           Lines{"Wear limit: at most 4 mm.",

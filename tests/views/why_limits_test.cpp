@@ -2,7 +2,7 @@
 #include "engine/views/why_limits.hpp"
 
 #include "catch_amalgamated.hpp"
-#include "tests/support/hangar.hpp"
+#include "tests/support/hangar_view.hpp"
 
 #include <algorithm>
 #include <string>
@@ -16,29 +16,15 @@ using namespace twoclocks;
 using facts::CarryOver;
 using facts::Fact;
 using facts::LimitSet;
+using support::check_row;
 using support::day;
 using support::Hangar;
 using support::renews;
+using support::view_of;
 using views::AircraftView;
 using views::DueRow;
 
 namespace {
-
-AircraftView view_of(const Hangar& h, const std::vector<Fact>& more) {
-    facts::Journal journal = h.journal;
-    for (const Fact& fact : more)
-        journal.add(fact);
-    return views::make_aircraft_view(
-        views::assess(timeline::replay(journal, h.id(), h.today), h.today));
-}
-
-DueRow check_row(const AircraftView& view, const Hangar& h) {
-    for (const DueRow& row : view.due) {
-        if (row.item == h.check.id) return row;
-    }
-    FAIL("the check is not there");
-    return {};
-}
 
 bool has(const views::Why& why, const std::string& text) {
     return std::any_of(why.lines.begin(), why.lines.end(), [&](const views::WhyLine& line) {

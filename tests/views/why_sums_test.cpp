@@ -61,7 +61,7 @@ std::vector<std::string> terms_of(std::string text) {
     return out;
 }
 
-struct Said {
+struct Explained {
     std::string figure;
     std::vector<std::string> lines;
     std::string sum;
@@ -69,7 +69,7 @@ struct Said {
 };
 
 /// The check of the hangar, done at one total, limited, and read at another.
-Said hours_why(FlightTime limit, FlightTime done_at, FlightTime read) {
+Explained hours_why(FlightTime limit, FlightTime done_at, FlightTime read) {
     Hangar h;
     facts::LimitSet limits;
     limits.hours = limit;
@@ -88,7 +88,7 @@ Said hours_why(FlightTime limit, FlightTime done_at, FlightTime read) {
                              h.ann.write(day("2024-06-30"), h.with(h.meter), reading)});
     const auto view = views::make_aircraft_view(
         views::assess(timeline::replay(journal, h.id(), h.today), h.today));
-    Said out;
+    Explained out;
     for (const views::DueRow& row : view.due) {
         if (row.item != h.check.id) continue;
         out.figure = base::say(row.hours_left->text, {});
@@ -111,7 +111,7 @@ FlightTime clock(std::int64_t whole_hours, std::int64_t minutes) {
 }  // namespace
 
 TEST_CASE("whole tenths are summed in tenths and need no word on rounding", "[views][why][sum]") {
-    const Said said = hours_why(base::hours(100), base::tenths(11'200), base::tenths(11'603));
+    const Explained said = hours_why(base::hours(100), base::tenths(11'200), base::tenths(11'603));
     CHECK(said.sum == "100.0 − (1,160.3 − 1,120.0) = 59.7 h.");
     CHECK(said.after_sum == "Source not given. Check the approved maintenance data.");
 }
@@ -119,17 +119,17 @@ TEST_CASE("whole tenths are summed in tenths and need no word on rounding", "[vi
 TEST_CASE("readings in minutes are summed in minutes, and what is shown is said",
           "[views][why][sum]") {
     // Cut one by one these terms are 10.0 − (1,001.2 − 1,000.8) and the figure is 9.6.
-    const Said said = hours_why(base::hours(10), clock(1000, 49), clock(1001, 8));
+    const Explained said = hours_why(base::hours(10), clock(1000, 49), clock(1001, 8));
     CHECK(said.sum == "10:00 − (1,001:08 − 1,000:49) = 9:41 h.");
     CHECK(said.after_sum == "Shown as 9.6 h, rounded down.");
     CHECK(said.figure == "9.6 h");
     CHECK(said.lines.at(0) == "The limit is 10:00 h.");
     CHECK(said.lines.at(1) == "Total time is 1,001:08 h, recorded on 30 Jun 2024.");
     CHECK(said.lines.at(2) == "It counts from 1,000:49 h, when the work was done.");
-    const Said even = hours_why(base::hours(10), clock(1000, 49), clock(1001, 1));
+    const Explained even = hours_why(base::hours(10), clock(1000, 49), clock(1001, 1));
     CHECK(even.sum == "10:00 − (1,001:01 − 1,000:49) = 9:48 h.");
     CHECK(even.after_sum == "Shown as 9.8 h.");
-    const Said over = hours_why(base::hours(10), base::hours(1000), clock(1010, 1));
+    const Explained over = hours_why(base::hours(10), base::hours(1000), clock(1010, 1));
     CHECK(over.sum == "10:00 − (1,010:01 − 1,000:00) = −0:01 h.");
     CHECK(over.after_sum == "Shown as −0.1 h, rounded down.");
 }
@@ -176,7 +176,7 @@ TEST_CASE("sums of random readings add up exactly as they are printed",
             const std::int64_t step = mixed ? unit() : shared;
             return FlightTime{random.between(least * 3600 / step, most * 3600 / step) * step};
         };
-        const Said said = hours_why(time(1, 300), time(1000, 1100), time(1100, 1500));
+        const Explained said = hours_why(time(1, 300), time(1000, 1100), time(1100, 1500));
         CAPTURE(said.sum, said.after_sum, said.figure);
         const std::vector<std::string> terms = terms_of(said.sum);
         const std::int64_t shown = seconds_of(terms[3]);

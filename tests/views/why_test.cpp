@@ -3,7 +3,7 @@
 
 #include "catch_amalgamated.hpp"
 #include "tests/support/by_hand.hpp"
-#include "tests/support/hangar.hpp"
+#include "tests/support/hangar_view.hpp"
 
 #include <string>
 #include <vector>
@@ -14,21 +14,15 @@
 using namespace twoclocks;
 using base::Word;
 using facts::Fact;
+using support::check_row;
 using support::day;
 using support::Hangar;
+using support::view_of;
 using views::AircraftView;
 using views::Why;
 using views::WhyLine;
 
 namespace {
-
-AircraftView view_of(const Hangar& hangar, const std::vector<Fact>& more = {}) {
-    facts::Journal journal = hangar.journal;
-    for (const Fact& fact : more)
-        journal.add(fact);
-    return views::make_aircraft_view(
-        views::assess(timeline::replay(journal, hangar.id(), hangar.today), hangar.today));
-}
 
 const WhyLine* line_of(const Why& why, Word word) {
     for (const WhyLine& line : why.lines) {
@@ -37,7 +31,7 @@ const WhyLine* line_of(const Why& why, Word word) {
     return nullptr;
 }
 
-std::string said(const Why& why, Word word) {
+std::string line_said(const Why& why, Word word) {
     const WhyLine* line = line_of(why, word);
     return line == nullptr ? "" : base::say(line->text, {});
 }
@@ -48,14 +42,6 @@ base::Id fact_of(const Why& why, Word word) {
 }
 
 /// The due row of the check.
-const views::DueRow& check_row(const AircraftView& view, const Hangar& hangar) {
-    for (const views::DueRow& row : view.due) {
-        if (row.item == hangar.check.id) return row;
-    }
-    FAIL("the check is not there");
-    return view.due.front();
-}
-
 }  // namespace
 
 TEST_CASE("hours left: the limit, the total, where it counts from, and the sum", "[views][why]") {
@@ -63,13 +49,14 @@ TEST_CASE("hours left: the limit, the total, where it counts from, and the sum",
     const AircraftView view = view_of(h);
     const Why& why = check_row(view, h).hours_left->why;
     CHECK(base::say(why.figure, {}) == "60.0 h");
-    CHECK(said(why, Word::why_limit_hours) == "The limit is 100.0 h.");
+    CHECK(line_said(why, Word::why_limit_hours) == "The limit is 100.0 h.");
     CHECK(fact_of(why, Word::why_limit_hours) == h.check_limit.id);
-    CHECK(said(why, Word::why_total_now) == "Total time is 1,160.0 h, recorded on 1 Jun 2024.");
+    CHECK(line_said(why, Word::why_total_now) ==
+          "Total time is 1,160.0 h, recorded on 1 Jun 2024.");
     CHECK(fact_of(why, Word::why_total_now) == h.reading.id);
     CHECK(fact_of(why, Word::why_from_work_hours) == h.work.id);
-    CHECK(said(why, Word::why_hours_sum) == "100.0 − (1,160.0 − 1,120.0) = 60.0 h.");
-    CHECK(said(why, Word::why_source_no_revision) == "Source: Manual, revision not given.");
+    CHECK(line_said(why, Word::why_hours_sum) == "100.0 − (1,160.0 − 1,120.0) = 60.0 h.");
+    CHECK(line_said(why, Word::why_source_no_revision) == "Source: Manual, revision not given.");
     CHECK(fact_of(why, Word::why_source_no_revision) == h.check_limit.id);
     CHECK(why.lines.back().text.word == Word::why_not_approval);
 }
@@ -78,13 +65,13 @@ TEST_CASE("calendar left: the anchor, the end, today, and the rule", "[views][wh
     const Hangar h;
     const AircraftView view = view_of(h);
     const Why& why = check_row(view, h).calendar_left->why;
-    CHECK(said(why, Word::why_calendar_sum) ==
+    CHECK(line_said(why, Word::why_calendar_sum) ==
           "1 Apr 2024 plus the limit is 1 Apr 2025. Today is 1 Jul 2024: 274 days left.");
     CHECK(fact_of(why, Word::why_from_work_day) == h.work.id);
     CHECK(line_of(why, Word::why_rule_exact) != nullptr);
     const Why& overhaul = view.calendar_left.why;
     CHECK(fact_of(overhaul, Word::why_from_anchor_day) == h.overhaul_limit.id);
-    CHECK(said(overhaul, Word::why_source) == "Source: Manual, revision 7.");
+    CHECK(line_said(overhaul, Word::why_source) == "Source: Manual, revision 7.");
 }
 
 TEST_CASE("an estimate and an assumption call themselves so", "[views][why]") {
@@ -92,7 +79,7 @@ TEST_CASE("an estimate and an assumption call themselves so", "[views][why]") {
     const Fact work = h.ann.write(day("2024-06-10"), {h.id()}, support::renews({h.check.id}, -1));
     const AircraftView estimated = view_of(h, {work});
     const Why& why = check_row(estimated, h).hours_left->why;
-    CHECK(said(why, Word::why_from_estimate_hours) ==
+    CHECK(line_said(why, Word::why_from_estimate_hours) ==
           "The work names no total time. 1,160.0 h is an estimate for planning only.");
     CHECK(fact_of(why, Word::why_from_estimate_hours) == work.id);
     const Fact bare = h.ann.correct(h.overhaul_limit, support::limit(2200, 144));
@@ -155,13 +142,13 @@ TEST_CASE("total time and rate name the meter, the readings and the plan", "[vie
     const AircraftView view = view_of(h, {plan});
     CHECK(fact_of(view.total_time.why, Word::why_total_now) == h.reading.id);
     CHECK(fact_of(view.total_time.why, Word::why_meter) == h.meter.id);
-    CHECK(said(view.total_time.why, Word::why_meter) ==
+    CHECK(line_said(view.total_time.why, Word::why_meter) ==
           "Total = meter + offset: Collective meter read 0.0 h when the total was 1,000.0 h.");
     CHECK(fact_of(view.rate.why, Word::why_rate_plan) == plan.id);
     CHECK(base::say(view.rate.text, {}) == "240.0 h a year, as planned");
-    CHECK(said(view.rate.why, Word::why_level_days) ==
+    CHECK(line_said(view.rate.why, Word::why_level_days) ==
           "160.0 h were flown on 152 days in service.");
-    CHECK(said(view.rate.why, Word::why_level_per_year) == "That is 384.5 h in 365.25 days.");
+    CHECK(line_said(view.rate.why, Word::why_level_per_year) == "That is 384.5 h in 365.25 days.");
     CHECK(line_of(view.rate.why, Word::why_season_none) != nullptr);
 }
 
@@ -169,6 +156,6 @@ TEST_CASE("break-even is shown with what it was made of", "[views][why]") {
     const Hangar h;
     const AircraftView view = view_of(h);
     // 1040 / (7 + 184/365) = 138.59 h a year, cut down.
-    CHECK(said(view.break_even.why, Word::why_break_even_sum) == "1,040.0 h over 7 y 184 d.");
+    CHECK(line_said(view.break_even.why, Word::why_break_even_sum) == "1,040.0 h over 7 y 184 d.");
     CHECK(base::say(view.break_even.text, {}) == "138.5 h a year meets both at once");
 }
