@@ -20,6 +20,7 @@ namespace twoclocks::support {
         views::assess(timeline::replay(journal, hangar.id(), hangar.today), hangar.today));
 }
 
+/// The due row of the check.
 [[nodiscard]] inline views::DueRow check_row(const views::AircraftView& view,
                                              const Hangar& hangar) {
     for (const views::DueRow& row : view.due) {

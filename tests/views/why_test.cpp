@@ -41,13 +41,12 @@ base::Id fact_of(const Why& why, Word word) {
     return line == nullptr || !line->fact ? base::Id{} : *line->fact;
 }
 
-/// The due row of the check.
 }  // namespace
 
 TEST_CASE("hours left: the limit, the total, where it counts from, and the sum", "[views][why]") {
     const Hangar h;
     const AircraftView view = view_of(h);
-    const Why& why = check_row(view, h).hours_left->why;
+    const Why why = check_row(view, h).hours_left->why;
     CHECK(base::say(why.figure, {}) == "60.0 h");
     CHECK(line_said(why, Word::why_limit_hours) == "The limit is 100.0 h.");
     CHECK(fact_of(why, Word::why_limit_hours) == h.check_limit.id);
@@ -64,7 +63,7 @@ TEST_CASE("hours left: the limit, the total, where it counts from, and the sum",
 TEST_CASE("calendar left: the anchor, the end, today, and the rule", "[views][why]") {
     const Hangar h;
     const AircraftView view = view_of(h);
-    const Why& why = check_row(view, h).calendar_left->why;
+    const Why why = check_row(view, h).calendar_left->why;
     CHECK(line_said(why, Word::why_calendar_sum) ==
           "1 Apr 2024 plus the limit is 1 Apr 2025. Today is 1 Jul 2024: 274 days left.");
     CHECK(fact_of(why, Word::why_from_work_day) == h.work.id);
@@ -78,7 +77,7 @@ TEST_CASE("an estimate and an assumption call themselves so", "[views][why]") {
     Hangar h;
     const Fact work = h.ann.write(day("2024-06-10"), {h.id()}, support::renews({h.check.id}, -1));
     const AircraftView estimated = view_of(h, {work});
-    const Why& why = check_row(estimated, h).hours_left->why;
+    const Why why = check_row(estimated, h).hours_left->why;
     CHECK(line_said(why, Word::why_from_estimate_hours) ==
           "The work names no total time. 1,160.0 h is an estimate for planning only.");
     CHECK(fact_of(why, Word::why_from_estimate_hours) == work.id);

@@ -62,21 +62,24 @@ const drawn_first_time = 1_000_000;
 /** A world that stays as it is, so that two pictures of it agree: its clock, its disk, its dice. */
 async function standStill(context, now, is_again) {
   await context.clock.setFixedTime(new Date(now));
-  await context.addInitScript((drawn_before) => {
-    Object.assign(StorageManager.prototype, {
-      estimate: async () => ({ usage: 3_000_000, quota: 12_000_000_000 }),
-      persist: async () => false,
-      persisted: async () => false,
-    });
-    let drawn = drawn_before;
-    Crypto.prototype.getRandomValues = (numbers) => {
-      for (let place = 0; place < numbers.length; place += 1) {
-        drawn += 1;
-        numbers[place] = Math.imul(drawn, 0x9e37_79b1) >>> 7;
-      }
-      return numbers;
-    };
-  }, is_again ? drawn_first_time : 0);
+  await context.addInitScript(
+    (drawn_before) => {
+      Object.assign(StorageManager.prototype, {
+        estimate: async () => ({ usage: 3_000_000, quota: 12_000_000_000 }),
+        persist: async () => false,
+        persisted: async () => false,
+      });
+      let drawn = drawn_before;
+      Crypto.prototype.getRandomValues = (numbers) => {
+        for (let place = 0; place < numbers.length; place += 1) {
+          drawn += 1;
+          numbers[place] = Math.imul(drawn, 0x9e37_79b1) >>> 7;
+        }
+        return numbers;
+      };
+    },
+    is_again ? drawn_first_time : 0,
+  );
 }
 
 /** Ends every process of the browser that a profile belongs to, without a word of warning. */
@@ -182,7 +185,7 @@ class ChromiumWindow {
 
   /** What the browser has kept for the page, to begin another person with. */
   kept() {
-    return this.context.storageState();
+    return this.context.storageState({ indexedDB: true });
   }
 
   /** Bytes and name of the file that an action hands over. */
