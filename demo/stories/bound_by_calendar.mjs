@@ -1,5 +1,6 @@
 // An invented story: nothing in it is real.
 import { addItem, Book, changeMeter, fly, inspect, manual, newAircraft, work } from './book.mjs';
+import { estimate } from './estimate.mjs';
 
 const start = '2022-06-14';
 const overhauled = 2187.4 * 3600;
@@ -74,5 +75,6 @@ export function boundByCalendar() {
   yearly([['2026-05-19', 'SK 2026-18']]);
   bothPaths(craft);
   summers(craft);
+  estimate(book, craft.aircraft);
   return book;
 }

@@ -73,6 +73,15 @@ namespace twoclocks::base {
     return {ArgType::decimal, units, decimals, {}};
 }
 
+/// The same without the zeros at its end.
+/// Units: as decimal_arg. Errors: none. Source: our choice.
+[[nodiscard]] inline Arg short_decimal_arg(std::int64_t units, std::int32_t decimals) {
+    constexpr std::int64_t ten = 10;
+    for (; decimals > 0 && units % ten == 0; --decimals)
+        units /= ten;
+    return decimal_arg(units, decimals);
+}
+
 /// An amount, every digit of it.
 /// Units: minor units. Errors: none. Source: ISO 4217.
 [[nodiscard]] inline Arg money_arg(Money money) {

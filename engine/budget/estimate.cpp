@@ -164,7 +164,8 @@ Estimate estimate(const std::vector<timeline::CostLineState>& lines,
     });
     for (CostedLine& line : out.lines)
         if (line.counts) add_line(line, out);
-    out.missing += static_cast<std::int32_t>(out.faults.size());
+    for (const base::Problem& fault : out.faults)
+        if (fault.code == base::Trouble::option_unsettled) ++out.missing;
     out.net = less(out.gross, out.back);
     draw(setting, draws, out);
     rank(out);

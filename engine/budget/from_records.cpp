@@ -27,9 +27,14 @@ using timeline::CostLineState;
     return out;
 }
 
-void add_route(const timeline::RouteState& route, std::vector<CostLineState>& out) {
+/// A route was asked for the work that the plan is of.
+void add_route(const timeline::RouteState& route,
+               facts::PlanWork work,
+               std::vector<CostLineState>& out) {
     if (route.said.price) {
         CostLine line = line_of(route.said, route_price_key, CostGroup::whole_price);
+        line.work = work == facts::PlanWork::overhaul ? facts::CostFor::overhaul
+                                                      : facts::CostFor::calendar_work;
         line.price = route.said.price;
         line.duty_permille = route.said.duty_permille;
         out.push_back({std::move(line), route.on, route.fact});
@@ -99,7 +104,7 @@ std::vector<CostLineState> lines_of(const timeline::AircraftState& aircraft,
     const auto& routes = aircraft.campaign.routes;
     const auto found = std::find_if(
         routes.begin(), routes.end(), [&](const auto& one) { return one.said.route == route; });
-    if (found != routes.end()) add_route(*found, out);
+    if (found != routes.end()) add_route(*found, aircraft.campaign.terms.work, out);
     out.insert(out.end(), aircraft.money.lines.begin(), aircraft.money.lines.end());
     return out;
 }

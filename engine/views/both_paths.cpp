@@ -166,12 +166,22 @@ class After {
 }
 
 /// What each path says of the day on which the other one stops.
-void compare(BothPathsView& view, const std::vector<After>& after, std::int32_t overhaul) {
+void compare(BothPathsView& view,
+             const std::vector<After>& after,
+             std::int32_t overhaul,
+             Date chosen_on) {
     const auto first = after[0].next(overhaul).likely;
     const auto second = after[1].next(overhaul).likely;
     if (!first || !second) return;
     const bool shorter_first = *first < *second;
+    const Date until = std::max(*first, *second);
+    view.horizon = {chosen_on,
+                    until,
+                    after[shorter_first ? 1 : 0].flown_by(until),
+                    -1,
+                    std::min(*first, *second)};
     if (*first == *second) return;
+    view.horizon->sooner = shorter_first ? 0 : 1;
     BothPathsView::Path& shorter = view.paths[shorter_first ? 0 : 1];
     shorter.after = {
         Word::path_once_more,
@@ -252,7 +262,7 @@ BothPathsView both_paths(const Assessed& aircraft) {
     }
     after.emplace_back(aircraft, *choice, full.renewals);
     out.paths.push_back(path_of(full, after.back(), aircraft.overhaul, Word::path_full_untold));
-    if (calendar_work) compare(out, after, aircraft.overhaul);
+    if (calendar_work) compare(out, after, aircraft.overhaul, choice->on);
     add_items(out, after, aircraft);
     return out;
 }

@@ -24,32 +24,34 @@ constexpr std::size_t most_movers = 6;
     return points == Points{};
 }
 
-/// The quantity as one figure, or as three.
+/// The quantity as one figure, or as three, and the price of one where it was said.
 void add_quantity(const CostLine& said, MoneyRow& row) {
-    if (!said.quantity) return;
     const auto figure = [](std::int32_t thousandths) {
-        return base::decimal_arg(thousandths, quantity_decimals);
+        return base::short_decimal_arg(thousandths, quantity_decimals);
     };
-    if (said.low_quantity || said.high_quantity)
-        row.lines.push_back({Word::money_quantities,
-                             {figure(said.low_quantity.value_or(*said.quantity)),
-                              figure(said.high_quantity.value_or(*said.quantity)),
-                              figure(*said.quantity)}});
-    else
-        row.lines.push_back({Word::money_quantity, {figure(*said.quantity)}});
+    const bool strays = said.low_quantity || said.high_quantity;
+    std::vector<base::Arg> args;
+    if (strays)
+        args = {figure(said.low_quantity.value_or(*said.quantity)),
+                figure(said.high_quantity.value_or(*said.quantity))};
+    args.push_back(figure(*said.quantity));
+    if (said.price) args.push_back(base::money_arg(*said.price));
+    const Word one = said.price ? Word::money_quantity_at : Word::money_quantity;
+    const Word three = said.price ? Word::money_quantities_at : Word::money_quantities;
+    row.lines.push_back({strays ? three : one, std::move(args)});
 }
 
 void add_price(const CostedLine& line, MoneyRow& row) {
     const CostLine& said = line.said;
-    add_quantity(said, row);
+    if (said.quantity) add_quantity(said, row);
     if (line.from_list)
         row.lines.push_back(
             {Word::money_from_list, {base::text_arg(said.article), base::text_arg(said.list)}});
-    else if (said.price)
+    else if (said.price && !said.quantity)
         row.lines.push_back({Word::money_price_of_one, {base::money_arg(*said.price)}});
     if (line.rise_days > 0)
         row.lines.push_back({Word::money_risen,
-                             {base::decimal_arg(line.rise_permille, 1),
+                             {base::short_decimal_arg(line.rise_permille, 1),
                               base::day_arg(*line.paid_on),
                               base::cost_arg({line.risen.likely, line.currency})}});
     if (said.price_until)
@@ -58,14 +60,14 @@ void add_price(const CostedLine& line, MoneyRow& row) {
     if (said.deposit_permille)
         row.lines.push_back(
             {said.deposit_back ? Word::money_deposit_back : Word::money_deposit_gone,
-             {base::decimal_arg(*said.deposit_permille, 1)}});
+             {base::short_decimal_arg(*said.deposit_permille, 1)}});
 }
 
 void add_taxes(const CostedLine& line, MoneyRow& row) {
     const CostLine& said = line.said;
     if (!is_nothing(line.duty))
         row.lines.push_back({Word::route_duty_line,
-                             {base::decimal_arg(*said.duty_permille, 1),
+                             {base::short_decimal_arg(*said.duty_permille, 1),
                               base::cost_arg({line.duty.likely, line.currency})}});
     else if (said.relief != facts::DutyRelief::none)
         row.lines.push_back(
@@ -76,7 +78,7 @@ void add_taxes(const CostedLine& line, MoneyRow& row) {
     } else if (!is_nothing(line.tax)) {
         row.lines.push_back({said.tax == TaxCase::recoverable ? Word::route_tax_back_line
                                                               : Word::route_tax_borne_line,
-                             {base::decimal_arg(*said.tax_permille, 1),
+                             {base::short_decimal_arg(*said.tax_permille, 1),
                               base::cost_arg({line.tax.likely, line.currency})}});
     }
 }

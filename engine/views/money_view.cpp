@@ -1,11 +1,11 @@
 #include "engine/views/money_view.hpp"
 
 #include <algorithm>
-#include <array>
 
 #include "engine/base/message_args.hpp"
 #include "engine/budget/from_records.hpp"
-#include "engine/views/both_paths.hpp"
+#include "engine/views/money_estimate.hpp"
+#include "engine/views/money_paths.hpp"
 #include "engine/views/money_rows.hpp"
 #include "engine/views/record_money.hpp"
 #include "engine/views/record_plan.hpp"
@@ -20,49 +20,6 @@ using base::Money;
 using base::Word;
 using budget::CostedLine;
 using budget::Estimate;
-using budget::Points;
-
-/// The day on which a task was done, or the last on which it is to be, no sooner than today.
-[[nodiscard]] std::optional<base::Date> done_on(const Lived& lived,
-                                                plan::Role role,
-                                                const std::optional<std::int32_t>& by) {
-    const plan::Task* task = lived.with(role);
-    if (task == nullptr) return std::nullopt;
-    if (task->progress.finished) return lived.day(plan::day_at(*task->progress.finished) - 1);
-    if (!by) return std::nullopt;
-    return lived.day(std::max(*by, 0));
-}
-
-/// The days on which things are agreed on and paid, as the plan has them.
-[[nodiscard]] budget::PayDays pay_days(const Living& living) {
-    budget::PayDays out;
-    if (!living.lived) return out;
-    const Lived& lived = *living.lived;
-    out.ordered = done_on(lived, plan::Role::order, lived.outcome.order_by);
-    out.booked = done_on(lived, plan::Role::book, lived.outcome.book_by);
-    // The days of the kit are told as if it were ordered today: it comes so much later as the order
-    // is placed later.
-    const plan::Task* order = lived.with(plan::Role::order);
-    const bool is_to_order = order != nullptr && !order->progress.finished && out.ordered;
-    const std::int32_t wait =
-        is_to_order ? out.ordered->day_number - lived.aircraft.today.day_number : 0;
-    if (lived.with(plan::Role::kit_here) != nullptr)
-        out.shipped = lived.day(lived.outcome.kit_here.middle + wait);
-    out.stopped = lived.day(lived.outcome.stop_on);
-    out.back = lived.day(lived.outcome.back_on);
-    return out;
-}
-
-[[nodiscard]] Estimate estimate_of(const Assessed& aircraft,
-                                   const Living& living,
-                                   const std::string& route,
-                                   facts::PlanWork work,
-                                   std::int32_t draws) {
-    return budget::estimate(budget::lines_of(aircraft.state, route),
-                            {route, work, aircraft.state.serial},
-                            budget::setting_of(aircraft.state, aircraft.today, pay_days(living)),
-                            draws);
-}
 
 /// The word of each figure at the top, and the line of its why that a line of the estimate makes.
 struct Top {
@@ -168,11 +125,11 @@ void add_effects(const Estimate& estimate, MoneyView& view) {
         view.effects.push_back({Word::money_adds_days, {base::whole_arg(estimate.added_days)}});
     constexpr std::int32_t grams_decimals = 3;
     if (estimate.added_grams > 0)
-        view.effects.push_back(
-            {Word::money_adds_mass, {base::decimal_arg(estimate.added_grams, grams_decimals)}});
+        view.effects.push_back({Word::money_adds_mass,
+                                {base::short_decimal_arg(estimate.added_grams, grams_decimals)}});
     if (estimate.added_grams < 0)
-        view.effects.push_back(
-            {Word::money_saves_mass, {base::decimal_arg(-estimate.added_grams, grams_decimals)}});
+        view.effects.push_back({Word::money_saves_mass,
+                                {base::short_decimal_arg(-estimate.added_grams, grams_decimals)}});
 }
 
 void add_changes(const Assessed& aircraft, MoneyView& view) {
@@ -183,63 +140,6 @@ void add_changes(const Assessed& aircraft, MoneyView& view) {
                                  base::money_arg(change.now),
                                  base::text_arg(change.list),
                                  base::day_arg(change.on)}});
-}
-
-[[nodiscard]] Message hour_cost(Money net, std::int64_t whole_hours) {
-    if (whole_hours <= 0) return {Word::blank, {}};
-    return {Word::money_an_hour,
-            {base::money_arg(base::divided(net, whole_hours, base::MoneyRound::up)),
-             base::whole_arg(whole_hours)}};
-}
-
-[[nodiscard]] MoneyPath path_of(const Estimate& estimate, Message name, std::int64_t hours) {
-    MoneyPath out;
-    out.name = std::move(name);
-    const Money net{estimate.net.likely, estimate.home};
-    out.net = {Word::record_of, {base::cost_arg(net)}};
-    out.hour = hour_cost(net, hours);
-    if (estimate.missing > 0)
-        out.lines.push_back({Word::money_not_whole, {base::whole_arg(estimate.missing)}});
-    return out;
-}
-
-/// The hours that an overhaul buys: those of its limit.
-[[nodiscard]] std::int64_t hours_of_limit(const Assessed& aircraft) {
-    const limits::ItemDue* item = overhaul_of(aircraft);
-    const limits::ClockDue* hours = item == nullptr ? nullptr : plan::hours_of(*item);
-    return hours == nullptr ? 0 : hours->limit_hours.seconds / base::hours(1).seconds;
-}
-
-/// Each route there is, and calendar work beside the overhaul where both can be done.
-void add_paths(const Assessed& aircraft,
-               const Living& planned,
-               const std::vector<const Living*>& routes,
-               MoneyView& view) {
-    const timeline::PlanState& records = aircraft.state.campaign;
-    const std::int64_t limit = hours_of_limit(aircraft);
-    for (std::size_t place = 0; place < records.routes.size(); ++place) {
-        const facts::Route& route = records.routes[place].said;
-        if (route.accepted == facts::Acceptance::refused) continue;
-        view.paths.push_back(path_of(
-            estimate_of(aircraft, *routes[place], route.route, facts::PlanWork::overhaul, 0),
-            {Word::record_of, {route_name(route)}},
-            limit));
-    }
-    const BothPathsView both = both_paths(aircraft);
-    constexpr std::size_t two = 2;
-    if (both.paths.size() != two) return;
-    const std::array works{facts::PlanWork::calendar_work, facts::PlanWork::overhaul};
-    const facts::Route* chosen = plan::chosen_route(records);
-    const std::string route = chosen == nullptr ? std::string{} : chosen->route;
-    for (std::size_t place = 0; place < two; ++place) {
-        const BothPathsView::Path& path = both.paths[place];
-        MoneyPath row = path_of(estimate_of(aircraft, planned, route, works[place], 0),
-                                path.title,
-                                path.gained.seconds / base::hours(1).seconds);
-        row.lines.push_back(path.next_stop);
-        if (path.after.word != Word::blank) row.lines.push_back(path.after);
-        view.paths.push_back(std::move(row));
-    }
 }
 
 }  // namespace
@@ -264,9 +164,10 @@ MoneyView make_money_view(const Assessed& aircraft,
     view.past_lines = static_cast<std::int32_t>(aircraft.state.money.past.size());
     if (route != nullptr) view.route = {Word::money_by_route, {route_name(*route)}};
     const Estimate estimate = estimate_of(aircraft,
-                                          living,
-                                          route == nullptr ? std::string{} : route->route,
-                                          records.terms.work,
+                                          {route == nullptr ? std::string{} : route->route,
+                                           records.terms.work,
+                                           aircraft.state.serial},
+                                          pay_days(living),
                                           budget::estimate_draws);
     if (estimate.lines.empty()) view.missing = {Word::money_nothing, {}};
     add_top(estimate, view);
@@ -278,7 +179,7 @@ MoneyView make_money_view(const Assessed& aircraft,
     add_currencies(estimate, view);
     add_effects(estimate, view);
     add_changes(aircraft, view);
-    add_paths(aircraft, living, routes, view);
+    view.paths = money_paths(aircraft, living, routes);
     view.notes.push_back({Word::money_estimate, {base::day_arg(aircraft.today)}});
     view.notes.push_back({Word::money_rounding,
                           {base::word_arg(tax_round_word(aircraft.state.money.terms.tax_round))}});

@@ -13,6 +13,15 @@ struct PathItem {
 };
 
 /// Calendar work and the hours kept, or the full overhaul: what each brings.
+/// From the choice to the day on which the later of the two ways stops next.
+struct PathHorizon {
+    base::Date from;
+    base::Date until;
+    base::FlightTime flown;   // expected from one to the other
+    std::int32_t sooner{-1};  // place of the path that stops before then; -1: neither
+    base::Date sooner_stop;
+};
+
 struct BothPathsView {
     base::Message missing{base::Word::blank, {}};   // why there are not two; then some may be empty
     base::Message when;                             // the day the choice is due, and the hours then
@@ -27,8 +36,9 @@ struct BothPathsView {
         base::Message after{base::Word::blank, {}};  // to the day on which the later path stops
     };
 
-    std::vector<Path> paths;      // calendar work first
-    std::vector<PathItem> items;  // that one of them renews
+    std::vector<Path> paths;             // calendar work first
+    std::optional<PathHorizon> horizon;  // when both stop again
+    std::vector<PathItem> items;         // that one of them renews
     base::Message others{base::Word::blank, {}};
 };
 

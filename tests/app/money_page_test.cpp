@@ -47,7 +47,8 @@ TEST_CASE("nothing recorded is said, and the usual lines begin an estimate", "[a
     CHECK(money_of(h).missing.word == base::Word::blank);
     CHECK(money_of(h).rows.size() == 11);
     CHECK(has(money_of(h).not_whole, "8 lines"));
-    CHECK(has(row(h, "Labour, hours").lines.front(), "240.000"));
+    CHECK(has(row(h, "Labour, hours").lines.front(), "expected 240"));
+    CHECK(!has(row(h, "Labour, hours").lines.front(), "240.0"));
     CHECK(has(row(h, "Own engine, overhauled").lines.front(), "chosen"));
     // Once is enough.
     const std::size_t records = h.records().size();
@@ -193,7 +194,7 @@ TEST_CASE("of the engines one is chosen, and its choice moves the sum", "[app][m
     h.send();
     REQUIRE(money_of(h).faults.size() == 1);
     CHECK(money_of(h).faults.front().code == base::Trouble::option_twice);
-    CHECK(money_of(h).not_whole.word != base::Word::blank);
+    CHECK(money_of(h).not_whole.word == base::Word::blank);  // both are in the sum
     h.open(FormKind::cost_line, h.aircraft);
     h.choose("line", "Own");
     h.choose("taken", "can be had, not chosen");

@@ -185,6 +185,9 @@ class AircraftPage {
         ui_.gap(target::apart);
         const ButtonSpec plan{"plan", ui_.say(Word::button_plan), true, view_.registration};
         if (quiet_button(ui_, plan)) answer_ = intent::OpenPlan{view_.id};
+        ui_.gap(target::apart);
+        const ButtonSpec money{"money", ui_.say(Word::button_money), true, view_.registration};
+        if (quiet_button(ui_, money)) answer_ = intent::OpenMoney{view_.id};
     }
 
     void rates() {

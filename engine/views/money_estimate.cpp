@@ -1,0 +1,56 @@
+#include "engine/views/money_estimate.hpp"
+
+#include <algorithm>
+
+#include "engine/budget/from_records.hpp"
+
+namespace twoclocks::views {
+namespace {
+
+/// The day on which a task was done, or the last on which it is to be, no sooner than today.
+[[nodiscard]] std::optional<base::Date> done_on(const Lived& lived,
+                                                plan::Role role,
+                                                const std::optional<std::int32_t>& by) {
+    const plan::Task* task = lived.with(role);
+    if (task == nullptr) return std::nullopt;
+    if (task->progress.finished) return lived.day(plan::day_at(*task->progress.finished) - 1);
+    if (!by) return std::nullopt;
+    return lived.day(std::max(*by, 0));
+}
+
+}  // namespace
+
+budget::PayDays pay_days(const Living& living) {
+    budget::PayDays out;
+    if (!living.lived) return out;
+    const Lived& lived = *living.lived;
+    out.ordered = done_on(lived, plan::Role::order, lived.outcome.order_by);
+    out.booked = done_on(lived, plan::Role::book, lived.outcome.book_by);
+    // The days of the kit are told as if it were ordered today: it comes so much later as the order
+    // is placed later.
+    const plan::Task* order = lived.with(plan::Role::order);
+    const bool is_to_order = order != nullptr && !order->progress.finished && out.ordered;
+    const std::int32_t wait =
+        is_to_order ? out.ordered->day_number - lived.aircraft.today.day_number : 0;
+    if (lived.with(plan::Role::kit_here) != nullptr)
+        out.shipped = lived.day(lived.outcome.kit_here.middle + wait);
+    out.stopped = lived.day(lived.outcome.stop_on);
+    out.back = lived.day(lived.outcome.back_on);
+    return out;
+}
+
+budget::PayDays paid_on(base::Date day) {
+    return {day, day, day, day, day};
+}
+
+budget::Estimate estimate_of(const Assessed& aircraft,
+                             const budget::EstimateFor& asked,
+                             const budget::PayDays& days,
+                             std::int32_t draws) {
+    return budget::estimate(budget::lines_of(aircraft.state, asked.route),
+                            asked,
+                            budget::setting_of(aircraft.state, aircraft.today, days),
+                            draws);
+}
+
+}  // namespace twoclocks::views

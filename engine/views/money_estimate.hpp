@@ -1,0 +1,25 @@
+// An estimate from the records of one aircraft, paid on the days that its plan says.
+#pragma once
+
+#include "engine/budget/estimate.hpp"
+#include "engine/views/assess.hpp"
+#include "engine/views/plan_lived.hpp"
+
+namespace twoclocks::views {
+
+/// The days on which things are agreed on and paid, as the plan has them.
+/// Units: days. Errors: none; without a plan none is known. Source: our choice.
+[[nodiscard]] budget::PayDays pay_days(const Living& living);
+
+/// Everything agreed on and paid on one day.
+/// Units: none. Errors: none. Source: none needed.
+[[nodiscard]] budget::PayDays paid_on(base::Date day);
+
+/// What the lines of an aircraft come to.
+/// Units: minor units. Errors: as budget::estimate. Source: our choice.
+[[nodiscard]] budget::Estimate estimate_of(const Assessed& aircraft,
+                                           const budget::EstimateFor& asked,
+                                           const budget::PayDays& days,
+                                           std::int32_t draws);
+
+}  // namespace twoclocks::views
