@@ -10,9 +10,11 @@ struct MoneyRow {
     std::string key;         // its own, or that of the route
     bool is_recorded{true};  // else it is the price of a route, changed there
     base::Message name;
-    base::Message group;               // word `blank`: as the row before
-    base::Message sum;                 // in the home currency; "not in the sum"
-    std::vector<base::Message> lines;  // quantity, price, rise, duty, tax, rate, who said so
+    base::Message group;  // word `blank`: as the row before
+    base::Message sum;    // in the home currency, as expected; "not in the sum"
+    base::Message range{base::Word::blank, {}};  // least to most
+    std::vector<base::Message> lines;            // quantity, price, what is to choose
+    std::vector<base::Message> workings;         // rise, duty, tax, rate, who said so
     std::vector<base::Problem> notes;
     bool counts{true};
 };

@@ -64,7 +64,10 @@ class BothWorks {
             works.at(place) != aircraft_.state.campaign.terms.work)
             out.lines.push_back({Word::money_path_own_route, {route_name(*route_)}});
         out.lines.push_back(path.next_stop);
-        if (both_.horizon) add_up_to(static_cast<std::int32_t>(place), estimate, out);
+        if (!both_.horizon) return out;
+        add_up_to(static_cast<std::int32_t>(place), estimate, out);
+        // To its own next stop it would be said twice.
+        if (both_.horizon->sooner != static_cast<std::int32_t>(place)) out.hour = {Word::blank, {}};
         return out;
     }
 

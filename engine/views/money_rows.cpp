@@ -49,16 +49,21 @@ void add_price(const CostedLine& line, MoneyRow& row) {
             {Word::money_from_list, {base::text_arg(said.article), base::text_arg(said.list)}});
     else if (said.price && !said.quantity)
         row.lines.push_back({Word::money_price_of_one, {base::money_arg(*said.price)}});
+}
+
+/// How the price becomes what is paid.
+void add_terms(const CostedLine& line, MoneyRow& row) {
+    const CostLine& said = line.said;
     if (line.rise_days > 0)
-        row.lines.push_back({Word::money_risen,
-                             {base::short_decimal_arg(line.rise_permille, 1),
-                              base::day_arg(*line.paid_on),
-                              base::cost_arg({line.risen.likely, line.currency})}});
+        row.workings.push_back({Word::money_risen,
+                                {base::short_decimal_arg(line.rise_permille, 1),
+                                 base::day_arg(*line.paid_on),
+                                 base::cost_arg({line.risen.likely, line.currency})}});
     if (said.price_until)
-        row.lines.push_back({Word::route_until_line, {base::day_arg(*said.price_until)}});
-    if (said.at_shipment) row.lines.push_back({Word::money_at_shipment, {}});
+        row.workings.push_back({Word::route_until_line, {base::day_arg(*said.price_until)}});
+    if (said.at_shipment) row.workings.push_back({Word::money_at_shipment, {}});
     if (said.deposit_permille)
-        row.lines.push_back(
+        row.workings.push_back(
             {said.deposit_back ? Word::money_deposit_back : Word::money_deposit_gone,
              {base::short_decimal_arg(*said.deposit_permille, 1)}});
 }
@@ -66,20 +71,20 @@ void add_price(const CostedLine& line, MoneyRow& row) {
 void add_taxes(const CostedLine& line, MoneyRow& row) {
     const CostLine& said = line.said;
     if (!is_nothing(line.duty))
-        row.lines.push_back({Word::route_duty_line,
-                             {base::short_decimal_arg(*said.duty_permille, 1),
-                              base::cost_arg({line.duty.likely, line.currency})}});
+        row.workings.push_back({Word::route_duty_line,
+                                {base::short_decimal_arg(*said.duty_permille, 1),
+                                 base::cost_arg({line.duty.likely, line.currency})}});
     else if (said.relief != facts::DutyRelief::none)
-        row.lines.push_back(
+        row.workings.push_back(
             {said.relief_terms.empty() ? Word::money_relief : Word::money_relief_on,
              {base::word_arg(duty_relief_word(said.relief)), base::text_arg(said.relief_terms)}});
     if (said.tax == TaxCase::reverse_charge) {
-        row.lines.push_back({Word::money_reverse_charge, {}});
+        row.workings.push_back({Word::money_reverse_charge, {}});
     } else if (!is_nothing(line.tax)) {
-        row.lines.push_back({said.tax == TaxCase::recoverable ? Word::route_tax_back_line
-                                                              : Word::route_tax_borne_line,
-                             {base::short_decimal_arg(*said.tax_permille, 1),
-                              base::cost_arg({line.tax.likely, line.currency})}});
+        row.workings.push_back({said.tax == TaxCase::recoverable ? Word::route_tax_back_line
+                                                                 : Word::route_tax_borne_line,
+                                {base::short_decimal_arg(*said.tax_permille, 1),
+                                 base::cost_arg({line.tax.likely, line.currency})}});
     }
 }
 
@@ -99,34 +104,30 @@ void add_option(const CostLine& said, MoneyRow& row) {
     row.key = said.line;
     row.name = {Word::record_of, {cost_name(said)}};
     row.counts = line.counts && line.known;
-    row.sum =
-        row.counts ? money_range(line.home_gross, home)
-        : line.known && said.taken == facts::CostTaken::offered
-            ? Message{Word::money_would_cost, {base::cost_arg({line.home_gross.likely, home})}}
-            : Message{Word::money_not_in, {}};
+    const Points& gross = line.home_gross;
+    row.sum = row.counts ? Message{Word::record_of, {base::cost_arg({gross.likely, home})}}
+              : line.known && said.taken == facts::CostTaken::offered
+                  ? Message{Word::money_would_cost, {base::cost_arg({gross.likely, home})}}
+                  : Message{Word::money_not_in, {}};
+    if (row.counts && gross.low != gross.high)
+        row.range = {Word::money_from_to,
+                     {base::cost_arg({gross.low, home}), base::cost_arg({gross.high, home})}};
     add_price(line, row);
+    add_option(said, row);
+    add_terms(line, row);
     add_taxes(line, row);
     if (line.rate)
-        row.lines.push_back(
+        row.workings.push_back(
             {Word::money_turned, {base::cost_arg({line.gross().likely, line.currency})}});
-    add_option(said, row);
-    row.lines.push_back(said.said_by.empty()
-                            ? Message{Word::route_recorded_line, {base::day_arg(line.on)}}
-                            : Message{Word::route_said_line,
-                                      {base::text_arg(said.said_by), base::day_arg(line.on)}});
+    row.workings.push_back(said.said_by.empty()
+                               ? Message{Word::route_recorded_line, {base::day_arg(line.on)}}
+                               : Message{Word::route_said_line,
+                                         {base::text_arg(said.said_by), base::day_arg(line.on)}});
     row.notes = line.notes;
     return row;
 }
 
 }  // namespace
-
-Message money_range(const Points& points, base::Currency currency) {
-    const base::Arg likely = base::cost_arg({points.likely, currency});
-    const base::Arg low = base::cost_arg({points.low, currency});
-    const base::Arg high = base::cost_arg({points.high, currency});
-    if (points.low == points.high) return {Word::record_of, {likely}};
-    return {Word::money_between, {low, high, likely}};
-}
 
 std::vector<MoneyRow> money_rows(const budget::Estimate& estimate) {
     std::vector<MoneyRow> out;

@@ -14,8 +14,4 @@ namespace twoclocks::views {
 /// Units: money. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<MoverRow> mover_rows(const budget::Estimate& estimate);
 
-/// "100 to 120 EUR, expected 110", or the one amount where they are alike; whole units, up.
-/// Units: money. Errors: none. Source: our choice, costs are rounded up.
-[[nodiscard]] base::Message money_range(const budget::Points& points, base::Currency currency);
-
 }  // namespace twoclocks::views

@@ -31,12 +31,18 @@ struct Top {
 
 /// A figure of the top: what each line adds, and their sum. Each is rounded up by itself, and the
 /// sum is that of all of them before they were.
+/// `rows`: those whose workings are told below their line; none, or one a line.
 template <class Take>
-[[nodiscard]] Figure top_figure(const Estimate& estimate, const Top& top, Money whole, Take take) {
+[[nodiscard]] Figure top_figure(const Estimate& estimate,
+                                const Top& top,
+                                Money whole,
+                                Take take,
+                                const std::vector<MoneyRow>& rows = {}) {
     Figure out;
     out.text = {top.text, {base::cost_arg(whole)}};
     out.why = {{top.title, {}}, out.text, {}};
-    for (const CostedLine& line : estimate.lines) {
+    for (std::size_t place = 0; place < estimate.lines.size(); ++place) {
+        const CostedLine& line = estimate.lines[place];
         if (!line.counts || !line.known) continue;
         const std::int64_t part = take(line);
         if (part == 0) continue;
@@ -47,6 +53,9 @@ template <class Take>
             add(out.why, top.line, args);
         else
             add(out.why, top.line, args, line.fact);
+        if (rows.empty()) continue;
+        for (const Message& told : rows[place].workings)
+            add(out.why, told.word, told.args);
     }
     add_sum(out.why, top.sum, {base::money_arg(whole)});
     return out;
@@ -58,7 +67,8 @@ void add_top(const Estimate& estimate, MoneyView& view) {
         estimate,
         {Word::money_gross, Word::why_money_gross, Word::why_money_line, Word::why_money_gross_sum},
         money(estimate.gross.likely),
-        [](const CostedLine& line) { return line.home_gross.likely; });
+        [](const CostedLine& line) { return line.home_gross.likely; },
+        view.rows);
     view.back = top_figure(estimate,
                            {Word::money_back,
                             Word::why_money_back,
@@ -85,7 +95,8 @@ void add_top(const Estimate& estimate, MoneyView& view) {
     if (estimate.net.low == estimate.net.high) return;
     const auto cost = [&](std::int64_t minor_units) { return base::cost_arg(money(minor_units)); };
     view.range = {Word::money_shares,
-                  {cost(estimate.net_shares.tenth),
+                  {cost(estimate.net_shares.half),
+                   cost(estimate.net_shares.tenth),
                    cost(estimate.net_shares.ninth),
                    cost(estimate.net.low),
                    cost(estimate.net.high)}};
@@ -170,11 +181,11 @@ MoneyView make_money_view(const Assessed& aircraft,
                                           pay_days(living),
                                           budget::estimate_draws);
     if (estimate.lines.empty()) view.missing = {Word::money_nothing, {}};
+    view.rows = money_rows(estimate);
     add_top(estimate, view);
     if (estimate.missing > 0)
         view.not_whole = {Word::money_not_whole, {base::whole_arg(estimate.missing)}};
     view.faults = estimate.faults;
-    view.rows = money_rows(estimate);
     view.movers = mover_rows(estimate);
     add_currencies(estimate, view);
     add_effects(estimate, view);

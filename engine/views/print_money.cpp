@@ -12,7 +12,8 @@ using facts::Json;
 [[nodiscard]] Json row_json(const MoneyRow& row, const Region& region) {
     Object out{region};
     out.text("key", row.key).said("name", row.name).said("group", row.group).said("sum", row.sum);
-    out.put("lines", said_json(row.lines, region)).put("notes", to_json(row.notes, region));
+    out.said("range", row.range).put("lines", said_json(row.lines, region));
+    out.put("workings", said_json(row.workings, region)).put("notes", to_json(row.notes, region));
     return out.truth("counts", row.counts).take();
 }
 

@@ -129,10 +129,18 @@ class MoneyShown {
     }
 
     [[nodiscard]] RowSpec row_of(const MoneyRow& row, const ListItem& item) const {
-        RowSpec out{
-            "line-" + std::to_string(item.index), ui_.say(row.name), {ui_.say(row.sum)}, item};
+        RowSpec out{"line-" + std::to_string(item.index), ui_.say(row.name), {}, item, {}};
+        if (row.counts)
+            out.figure = ui_.say(row.sum);
+        else
+            out.details.push_back(ui_.say(row.sum));
+        if (row.range.word != Word::blank) out.details.push_back(ui_.say(row.range));
         for (const Message& told : row.lines)
             out.details.push_back(ui_.say(told));
+        // What counts tells its workings in the why of the sum.
+        if (!row.counts)
+            for (const Message& told : row.workings)
+                out.details.push_back(ui_.say(told));
         for (const base::Problem& note : row.notes)
             out.details.push_back(base::say_what(note, ui_.region()));
         return out;

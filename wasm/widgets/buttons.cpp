@@ -52,8 +52,14 @@ bool outlined(Ui& ui, const ButtonSpec& button, const Rect& box) {
     return press(ui, Role::button, button, box);
 }
 
+/// What its figure leaves of a row for the title.
+float title_width(Ui& ui, const RowSpec& row, float width) {
+    if (row.figure.empty()) return width;
+    return width - ui.pen().width(Type::body_strong, row.figure) - space::middle;
+}
+
 float row_words(Ui& ui, const RowSpec& row, float width) {
-    float height = height_of(ui, Type::name, row.title, width);
+    float height = height_of(ui, Type::name, row.title, title_width(ui, row, width));
     for (const std::string& detail : row.details)
         height += height_of(ui, Type::body, detail, width);
     return height;
@@ -151,8 +157,17 @@ bool open_row(Ui& ui, const RowSpec& row, const Rect& box) {
     list_item_ground(ui, row.item, row.id, box);
     const float top = box.top + (box.height() - row_words(ui, row, inner)) / 2;
     std::string spoken = row.title;
-    ui.inside({box.left + space::base, top, box.left + space::base + inner, top}, [&] {
-        quiet_paragraph(ui, Type::name, Tone::ink, row.title);
+    const float left = box.left + space::base;
+    if (!row.figure.empty()) {
+        // On the line of the title, by the feet of the letters.
+        const float lower = (pen.line(Type::name) - pen.line(Type::body_strong)) / 2;
+        pen.text_right(Type::body_strong, Tone::ink, {left + inner, top + lower}, row.figure);
+        spoken += ". " + row.figure;
+    }
+    ui.inside({left, top, left + title_width(ui, row, inner), top},
+              [&] { quiet_paragraph(ui, Type::name, Tone::ink, row.title); });
+    const float below = top + height_of(ui, Type::name, row.title, title_width(ui, row, inner));
+    ui.inside({left, below, left + inner, below}, [&] {
         for (const std::string& detail : row.details) {
             quiet_paragraph(ui, Type::body, Tone::soft, detail);
             if (!detail.empty()) spoken += ". " + detail;

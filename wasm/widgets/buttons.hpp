@@ -46,12 +46,13 @@ struct ChoiceSpec {
 
 [[nodiscard]] std::int32_t choice_list(Ui& ui, const std::vector<ChoiceSpec>& choices);
 
-/// A row that opens something: title, details below, an arrow at the right.
+/// A row that opens something: title, its figure at the right, details below, an arrow.
 struct RowSpec {
     std::string id;
     std::string title;
     std::vector<std::string> details;  // a line each
     ListItem item;
+    std::string figure{};  // empty: none
 };
 
 [[nodiscard]] float open_row_height(Ui& ui, const RowSpec& row, float width);
