@@ -1,5 +1,6 @@
 // What an invented overhaul costs: nothing in it is real, no price is anybody's.
 import { readFileSync } from 'node:fs';
+import { URL } from 'node:url';
 
 const schema = JSON.parse(
   readFileSync(new URL('../../engine/facts/journal.schema.json', import.meta.url), 'utf8'),
@@ -37,7 +38,10 @@ const engine = { cost_group: 'engine', cost_for: 'overhaul', one_of: 'Engine', .
 /** In the order of the file: key, and what is said of it. */
 const lines = [
   ['kit', { ...kit, line_name: 'Overhaul kit', cost_for: 'overhaul', article: 'K-22' }],
-  ['kit_calendar', { ...kit, line_name: 'Calendar kit', cost_for: 'calendar_work', article: 'K-22C' }],
+  [
+    'kit_calendar',
+    { ...kit, line_name: 'Calendar kit', cost_for: 'calendar_work', article: 'K-22C' },
+  ],
   [
     'labour',
     {

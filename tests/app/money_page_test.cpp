@@ -78,7 +78,7 @@ TEST_CASE("a line is added, opened again as it was said, and changed", "[app][mo
     CHECK(has(money_of(h).gross.text, "202,080"));
     CHECK(has(money_of(h).back.text, "33,680"));
     CHECK(has(money_of(h).net.text, "168,400"));
-    CHECK(has(money_of(h).range, "In 8 of 10 ways"));
+    CHECK(has(money_of(h).range, "in 8 of 10 between"));
     h.app.apply(intent::OpenTask{FormKind::cost_line, h.aircraft, line.line});
     CHECK(h.field("line_name").text == "Overhaul kit");
     CHECK(h.field("price").text == "168400.00");

@@ -24,8 +24,8 @@ export const openRoutes = (registration) => async (page) => {
 
 /** What the overhaul of an aircraft costs. */
 export const openMoney = (registration) => async (page) => {
-  await openPlan(registration)(page);
-  await page.tap('button', 'Money');
+  await openAircraft(registration)(page);
+  await page.tap('button', /^Money/);
 };
 
 /** The same, begun from the usual lines. */

@@ -19,7 +19,8 @@ void row(Ui& ui, const views::MoverRow& told) {
     pen.text_right(Type::body_strong, Tone::ink, {box.right, box.top}, amount);
     const float top = box.top + line + space::tight;
     const float share = static_cast<float>(told.permille) / whole_permille;
-    pen.fill({box.left, top, box.right, top + shape::bar_height}, Tone::line);
+    // Outlined: in the sun a line is as black as what is filled.
+    pen.outline({box.left, top, box.right, top + shape::bar_height}, Tone::line, 0, shape::stroke);
     pen.fill({box.left, top, box.left + box.width() * share, top + shape::bar_height}, Tone::ink);
     Node node;
     node.role = Role::text;
