@@ -12,6 +12,7 @@ import { need } from '../support/packages.mjs';
 import { pages, reach } from './pages.mjs';
 import { commonColours, mergeShades, readPng, writeFullPng, writeSmallPng } from './png.mjs';
 import { begin } from './stage.mjs';
+import { sizes } from './visit.mjs';
 
 const { default: pixelmatch } = await import(need.resolve('pixelmatch'));
 const kept = fileURLToPath(new URL('../golden/pictures', import.meta.url));
@@ -41,15 +42,21 @@ const share_slack = 0.002;
 
 export const nameOf = (row, size, theme) => `${row.name}_${size}_${theme}`;
 
-/** Pictures of one page at one size: a map of names to bytes. */
-export async function take(visit, row, { size, worn }) {
-  const page = await reach(visit, row, { size });
+/**
+ * Pictures of one page: a map of names to bytes. It is reached at the first size; for the others the
+ * window is made wider and narrower, as when a device is turned.
+ */
+export async function take(visit, row, looks = views) {
+  const page = await reach(visit, row, { size: looks[0].size });
   const taken = new Map();
   try {
-    for (const theme of worn) {
-      await page.page.emulateMedia(themes[theme]);
-      await page.settled();
-      taken.set(nameOf(row, size, theme), await page.screenshot());
+    for (const { size, worn } of looks) {
+      if (size !== looks[0].size) await page.page.setViewportSize(sizes[size]);
+      for (const theme of worn) {
+        await page.page.emulateMedia(themes[theme]);
+        await page.settled();
+        taken.set(nameOf(row, size, theme), await page.screenshot());
+      }
     }
   } finally {
     await page.close();
@@ -84,18 +91,20 @@ export function compare(kept_bytes, taken_bytes) {
 
 /** What is otherwise about a page than in the pictures kept of it, at every size. */
 export async function wrongOf(visit, row) {
-  const wrong = [];
-  for (const view of views) wrong.push(...(await judge(await take(visit, row, view))));
-  return wrong;
+  return judge(await take(visit, row));
+}
+
+/** What a picture and the kept one of that name differ in; nothing when they are alike. */
+async function differenceOf(name, bytes) {
+  const golden = await readFile(join(kept, `${name}.png`)).catch(() => undefined);
+  return golden === undefined ? { said: 'no picture is kept' } : compare(golden, bytes);
 }
 
 /** Compares with the kept pictures; says what is wrong with each, and writes what to look at. */
 export async function judge(taken) {
   const wrong = [];
   for (const [name, bytes] of taken) {
-    const golden = await readFile(join(kept, `${name}.png`)).catch(() => undefined);
-    const difference =
-      golden === undefined ? { said: 'no picture is kept' } : compare(golden, bytes);
+    const difference = await differenceOf(name, bytes);
     if (difference === undefined) continue;
     await mkdir(differing, { recursive: true });
     await writeFile(join(differing, `${name}.png`), bytes);
@@ -124,15 +133,15 @@ async function rewrite(part) {
   let bytes = 0;
   let count = 0;
   for (const row of pages.filter(({ name }) => name.includes(part))) {
-    for (const view of views) {
-      for (const [name, picture] of await take(stage.visit, row, view)) {
-        const small = writeSmallPng(readPng(picture));
-        await writeFile(join(kept, `${name}.png`), small);
-        bytes += small.length;
-        count += 1;
-      }
+    for (const [name, picture] of await take(stage.visit, row)) {
+      const difference = await differenceOf(name, picture);
+      if (difference === undefined) continue;
+      const small = writeSmallPng(readPng(picture));
+      await writeFile(join(kept, `${name}.png`), small);
+      bytes += small.length;
+      count += 1;
+      console.log(`${name}: ${difference.said}`);
     }
-    console.log(row.name);
   }
   await stage.end();
   for (const file of await orphans()) await rm(join(kept, file));

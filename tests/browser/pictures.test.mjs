@@ -29,11 +29,11 @@ test('every kept picture is of a page', async () => {
 });
 
 const row = pages.find(({ name }) => name === 'empty_fleet');
-const view = { size: 'phone', worn: ['paper'] };
+const looks = [{ size: 'phone', worn: ['paper'] }];
 
 /** The picture of a page, and what is kept of it. */
 async function seen(visit = stage.visit) {
-  const taken = (await take(visit, row, view)).get(nameOf(row, 'phone', 'paper'));
+  const taken = (await take(visit, row, looks)).get(nameOf(row, 'phone', 'paper'));
   return { taken, kept: writeSmallPng(readPng(taken)) };
 }
 
