@@ -43,8 +43,8 @@ const share_slack = 0.002;
 export const nameOf = (row, size, theme) => `${row.name}_${size}_${theme}`;
 
 /**
- * Pictures of one page: a map of names to bytes. It is reached at the first size; for the others the
- * window is made wider and narrower, as when a device is turned.
+ * Pictures of one page: a map of names to bytes. It is reached at the first size; for the others
+ * the window is made wider and narrower, as when a device is turned.
  */
 export async function take(visit, row, looks = views) {
   const page = await reach(visit, row, { size: looks[0].size });
