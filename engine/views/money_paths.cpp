@@ -30,14 +30,26 @@ using facts::PlanWork;
              base::whole_arg(whole_hours)}};
 }
 
+/// Whether any line stands behind the sums: of none they are not nothing but not known.
+[[nodiscard]] bool has_sum(const Estimate& estimate) {
+    return std::any_of(estimate.lines.begin(), estimate.lines.end(), [](const auto& line) {
+        return line.counts && line.known;
+    });
+}
+
+void tell_missing(const Estimate& estimate, MoneyPath& out) {
+    if (estimate.missing > 0)
+        out.lines.push_back({Word::money_not_whole, {base::whole_arg(estimate.missing)}});
+}
+
 [[nodiscard]] MoneyPath path_of(const Estimate& estimate, Message name, std::int64_t hours) {
     MoneyPath out;
     out.name = std::move(name);
     const Money net{estimate.net.likely, estimate.home};
-    out.net = {Word::record_of, {base::cost_arg(net)}};
-    out.hour = hour_cost(net, hours);
-    if (estimate.missing > 0)
-        out.lines.push_back({Word::money_not_whole, {base::whole_arg(estimate.missing)}});
+    const bool is_known = has_sum(estimate);
+    out.net = {Word::record_of, {is_known ? base::cost_arg(net) : base::word_arg(Word::not_known)}};
+    out.hour = is_known ? hour_cost(net, hours) : Message{Word::blank, {}};
+    tell_missing(estimate, out);
     return out;
 }
 
@@ -83,11 +95,12 @@ class BothWorks {
     void add_up_to(std::int32_t place, const Estimate& estimate, MoneyPath& out) const {
         const PathHorizon& horizon = *both_.horizon;
         const std::int64_t hours = whole_hours_of(horizon.flown);
-        if (hours <= 0) return;
+        if (hours <= 0 || !has_sum(estimate)) return;
         const base::Arg until = base::day_arg(horizon.until);
         std::optional<Money> sum = Money{estimate.net.likely, estimate.home};
         if (horizon.sooner == place) {
             const Estimate later = of(PlanWork::overhaul, paid_on(horizon.sooner_stop));
+            if (!has_sum(later)) return;
             const Money net{later.net.likely, later.home};
             // How long an overhaul lasts: as long as the one that is the other way.
             const base::Date lasts = place == 0 ? horizon.until : horizon.sooner_stop;
@@ -104,6 +117,7 @@ class BothWorks {
                                   base::cost_arg(net),
                                   base::short_decimal_arg(permille, 1),
                                   until}});
+            tell_missing(later, out);
         }
         if (!sum) return;
         out.lines.push_back({Word::money_up_to,

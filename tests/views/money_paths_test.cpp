@@ -94,3 +94,24 @@ TEST_CASE("the price of a route is for the work of the plan", "[views][money]") 
                             "Without the price of Shop: it is for the work of the plan"));
     CHECK(said(paths[2].net).find("89,900") != std::string::npos);
 }
+
+TEST_CASE("work that no line is for costs not nothing but is not known", "[views][money][bad]") {
+    AircraftState state = two_works();
+    state.money.lines.erase(state.money.lines.begin());
+    const auto paths = paths_of(state);
+    REQUIRE(paths.size() == 2);
+    CHECK(said(paths[0].net) == "not known");
+    CHECK(paths[0].hour.word == base::Word::blank);
+    for (const base::Message& line : paths[0].lines)
+        CHECK(line.word != base::Word::money_up_to);
+}
+
+TEST_CASE("a later overhaul that is not whole says so where it is added", "[views][money][bad]") {
+    AircraftState state = two_works();
+    facts::CostLine open = priced_for(facts::CostFor::overhaul, "Findings", 0);
+    open.price.reset();
+    state.money.lines.push_back({open, hand_today, {}});
+    const auto paths = paths_of(state);
+    REQUIRE(paths.size() == 2);
+    CHECK(support::any_line(paths[0].lines, "1 line is not in the sum."));
+}
