@@ -53,4 +53,10 @@ budget::Estimate estimate_of(const Assessed& aircraft,
                             draws);
 }
 
+bool has_sum(const budget::Estimate& estimate) {
+    return std::any_of(estimate.lines.begin(), estimate.lines.end(), [](const auto& line) {
+        return line.counts && line.known;
+    });
+}
+
 }  // namespace twoclocks::views

@@ -22,4 +22,8 @@ namespace twoclocks::views {
                                            const budget::PayDays& days,
                                            std::int32_t draws);
 
+/// Whether any line stands behind the sums: of none they are not nothing but not known.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] bool has_sum(const budget::Estimate& estimate);
+
 }  // namespace twoclocks::views

@@ -30,13 +30,6 @@ using facts::PlanWork;
              base::whole_arg(whole_hours)}};
 }
 
-/// Whether any line stands behind the sums: of none they are not nothing but not known.
-[[nodiscard]] bool has_sum(const Estimate& estimate) {
-    return std::any_of(estimate.lines.begin(), estimate.lines.end(), [](const auto& line) {
-        return line.counts && line.known;
-    });
-}
-
 void tell_missing(const Estimate& estimate, MoneyPath& out) {
     if (estimate.missing > 0)
         out.lines.push_back({Word::money_not_whole, {base::whole_arg(estimate.missing)}});

@@ -84,10 +84,7 @@ void add_top(const Estimate& estimate, MoneyView& view) {
     add(view.net.why, Word::why_money_gross_sum, {base::money_arg(money(estimate.gross.likely))});
     add(view.net.why, Word::why_money_back_sum, {base::money_arg(money(estimate.back.likely))});
     add_sum(view.net.why, Word::why_money_net_sum, {base::money_arg(money(estimate.net.likely))});
-    const bool any = std::any_of(estimate.lines.begin(),
-                                 estimate.lines.end(),
-                                 [](const CostedLine& line) { return line.counts && line.known; });
-    if (!any)
+    if (!has_sum(estimate))
         for (views::Figure* const figure : {&view.gross, &view.back, &view.net}) {
             figure->text.args = {base::word_arg(Word::not_known)};
             figure->why = {figure->why.title, figure->text, {}};
