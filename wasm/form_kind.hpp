@@ -51,7 +51,14 @@ enum class FormKind : std::uint8_t {
     cost_line,
     exchange_rate,
     price_list,
-    cost_terms
+    cost_terms,
+    core,
+    core_step,
+    pay_term,
+    payment,
+    balance,
+    reserve_terms,
+    holder
 };
 
 }  // namespace twoclocks::canvas

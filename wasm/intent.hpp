@@ -13,6 +13,7 @@
 
 #include "engine/base/flight_time.hpp"
 #include "engine/base/id.hpp"
+#include "engine/views/sums.hpp"
 
 namespace twoclocks::canvas {
 
@@ -65,6 +66,11 @@ struct OpenTask {
 struct OpenRoutes {
     base::Id aircraft;
 };  // the routes of its overhaul, side by side
+
+struct OpenSums {
+    base::Id aircraft;
+    views::SumsOf of{views::SumsOf::cores};
+};
 
 struct OpenMoney {
     base::Id aircraft;
@@ -220,6 +226,7 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::OpenRoutes,
                             intent::OpenStagger,
                             intent::OpenMoney,
+                            intent::OpenSums,
                             intent::UsualLines,
                             intent::TakeOverLines,
                             intent::TryMonth,

@@ -66,6 +66,9 @@ Message title_of(const Page& page) {
             [](const MoneyPage& money) {
                 return titled(Word::money_title, money.view.registration);
             },
+            [](const SumsPage& sums) {
+                return titled(sums_title(sums.view.of), sums.view.registration);
+            },
             [](const StaggerPage&) {
                 return Message{Word::stagger_title, {}};
             },
@@ -107,6 +110,7 @@ float width_of(const Page& page, float whole) {
               [&](const WorkingPage&) { return roomy ? page::spread_most : page::column_most; },
               [&](const RoutesPage&) { return roomy ? page::spread_most : page::column_most; },
               [&](const MoneyPage&) { return roomy ? page::spread_most : page::column_most; },
+              [&](const SumsPage&) { return roomy ? page::spread_most : page::column_most; },
               [](const StaggerPage&) { return page::column_most; },
               [](const PartsPage&) { return page::column_most; },
               [&](const PartPage&) { return roomy ? page::spread_most : page::column_most; },
@@ -141,6 +145,7 @@ Answer draw_page(Ui& ui, const Rect& area, const Page& page, ListPane pane) {
               [&](const WorkingPage& view) { return working_panel(ui, area, view); },
               [&](const RoutesPage& view) { return routes_panel(ui, area, view); },
               [&](const MoneyPage& view) { return money_panel(ui, area, view); },
+              [&](const SumsPage& view) { return sums_panel(ui, area, view); },
               [&](const StaggerPage& view) { return stagger_panel(ui, area, view); },
               [&](const PartsPage& view) { return parts_panel(ui, area, view); },
               [&](const PartPage& view) { return part_panel(ui, area, view); },

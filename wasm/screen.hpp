@@ -17,6 +17,7 @@
 #include "engine/views/routes.hpp"
 #include "engine/views/stagger_view.hpp"
 #include "engine/views/status.hpp"
+#include "engine/views/sums.hpp"
 #include "engine/views/sure.hpp"
 #include "engine/views/views.hpp"
 
@@ -74,10 +75,9 @@ struct FieldView {
     std::vector<QuickFill> quick;
     // A choice of many, the currencies of an amount, a search: the list that is looked through.
     bool open{false};
-    std::string filter;  // of a search, its text
-    std::vector<std::int32_t>
-        shown;                   // options that are left, in order, cut to what one looks through
-    std::int64_t size_bytes{0};  // of a file; its name is the text
+    std::string filter;               // of a search, its text
+    std::vector<std::int32_t> shown;  // options that are left, in order, cut to what is seen
+    std::int64_t size_bytes{0};       // of a file; its name is the text
 };
 
 /// More options than this are looked through with a search.
@@ -181,6 +181,11 @@ struct RoutesPage {
     views::RoutesView view;
 };
 
+/// Cores, cash or the reserve of an overhaul.
+struct SumsPage {
+    views::SumsView view;
+};
+
 /// What an overhaul costs.
 struct MoneyPage {
     views::MoneyView view;
@@ -249,6 +254,7 @@ using Page = std::variant<WelcomePage,
                           RoutesPage,
                           StaggerPage,
                           MoneyPage,
+                          SumsPage,
                           PartsPage,
                           PartPage,
                           NothingChosenPage>;

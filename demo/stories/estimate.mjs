@@ -6,9 +6,9 @@ const schema = JSON.parse(
   readFileSync(new URL('../../engine/facts/journal.schema.json', import.meta.url), 'utf8'),
 );
 
-/** Fields in the order of the file. */
-function inOrder(fields) {
-  const keys = Object.keys(schema.$defs.cost_line.properties).filter((key) => key in fields);
+/** Fields of a kind in the order of the file. */
+function inOrder(kind, fields) {
+  const keys = Object.keys(schema.$defs[kind].properties).filter((key) => key in fields);
   return Object.fromEntries(keys.map((key) => [key, fields[key]]));
 }
 
@@ -130,6 +130,105 @@ const lines = [
   ['cover', { line_name: 'Hull cover', cost_group: 'cover', price: '2950.00 EUR', tax: 'none' }],
 ];
 
+const core = {
+  kit: 'Kit of the example',
+  part_permille: 350,
+  nothing_permille: 150,
+  billed_permille: 50,
+  returns_from: 'shipment',
+  return_days: 120,
+  credit_days: 90,
+  log_card: true,
+  tax: 'none',
+  duty_relief: 'processing',
+  export_by: '2032-06-30',
+  said_by: 'Works of the example',
+};
+
+/** Key, name, part numbers, then charge, full credit, part of it and bill in dollars. */
+const cores = [
+  ['main_gearbox', 'Main gearbox', 'MG-2, MG-2A', 24000, 19500, 9200, 1800],
+  ['tail_gearbox', 'Tail gearbox', 'TG-1', 7800, 6200, 2900, 600],
+  ['swashplate', 'Swashplate', 'SW-4', 5400, 4300, 2000, 400],
+  ['clutch', 'Clutch', 'CL-2', 4100, 3200, 1500, 300],
+];
+
+const usd = (whole) => `${whole}.00 USD`;
+
+const terms = [
+  [
+    'kit_deposit',
+    { term_name: 'deposit', cost_group: 'kit', share_permille: 300, paid_at: 'order' },
+  ],
+  ['kit_rest', { term_name: 'rest', cost_group: 'kit', share_permille: 700, paid_at: 'shipment' }],
+  [
+    'labour_half',
+    { term_name: 'on arrival', cost_group: 'labour', share_permille: 500, paid_at: 'stop' },
+  ],
+];
+
+const balances = [
+  ['2024-01-02', '41000.00 EUR'],
+  ['2025-01-02', '58500.00 EUR'],
+  ['2026-11-02', '74250.00 EUR'],
+];
+
+/** Cores, terms of payment, the reserve and whose it is. */
+function cash(book, aircraft) {
+  for (const [core_key, core_name, part_numbers, charge, best, part, bill] of cores)
+    book.add(
+      'core',
+      '2026-06-03',
+      [aircraft],
+      inOrder('core', {
+        core_key,
+        core_name,
+        part_numbers,
+        core_charge: usd(charge),
+        best_credit: usd(best),
+        part_credit: usd(part),
+        core_bill: usd(bill),
+        ...core,
+      }),
+    );
+  book.add(
+    'core',
+    '2026-06-03',
+    [aircraft],
+    inOrder('core', {
+      core_key: 'blades',
+      core_name: 'Main rotor blades',
+      returns_from: 'release',
+      destroy: true,
+      tax: 'none',
+      duty_relief: 'none',
+      said_by: 'Works of the example',
+    }),
+  );
+  for (const [term_key, said] of terms)
+    book.add('pay_term', '2026-06-03', [aircraft], inOrder('pay_term', { term_key, ...said }));
+  for (const [on, amount] of balances)
+    book.add('balance', on, [aircraft], {
+      account: 'Overhaul account',
+      amount,
+      held_by: 'Bank of the example',
+    });
+  book.add('reserve_terms', '2026-06-03', [aircraft], {
+    per_hour: '45.00 EUR',
+    interest_permille: 20,
+  });
+  for (const [holder, share_permille] of [
+    ['Harbour flights of the example', 600],
+    ['Owner of the example', 400],
+  ])
+    book.add('holder', '2026-06-03', [aircraft], { holder, holder_role: 'owner', share_permille });
+  book.add('plan_costs', '2026-06-03', [aircraft], {
+    lost_day: '420.00 EUR',
+    saved_day: '95.00 EUR',
+    interest_permille: 35,
+  });
+}
+
 /** The estimate of one aircraft: lists, rates, terms and lines. */
 export function estimate(book, aircraft) {
   for (const [on, list_rows] of lists)
@@ -150,5 +249,11 @@ export function estimate(book, aircraft) {
     rate_days: 365,
   });
   for (const [line_key, said] of lines)
-    book.add('cost_line', '2026-06-03', [aircraft], inOrder({ line_key, ...usual, ...said }));
+    book.add(
+      'cost_line',
+      '2026-06-03',
+      [aircraft],
+      inOrder('cost_line', { line_key, ...usual, ...said }),
+    );
+  cash(book, aircraft);
 }

@@ -16,6 +16,8 @@ struct PayDays {
     std::optional<base::Date> shipped;
     std::optional<base::Date> stopped;
     std::optional<base::Date> back;
+    std::optional<base::Date> off{};    // old parts can go back
+    std::optional<base::Date> cores{};  // their credit has come
 };
 
 /// How fast the prices of a group rise.

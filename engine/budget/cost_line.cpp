@@ -212,6 +212,23 @@ template <class Step>
 
 }  // namespace
 
+std::optional<std::int64_t> in_home(Money amount,
+                                    const Setting& setting,
+                                    MoneyRound round,
+                                    base::Problems& faults) {
+    if (amount.currency == setting.home) return amount.minor_units;
+    const Rate* rate = rate_on(setting.rates, amount.currency, setting.home, setting.today);
+    if (rate == nullptr) {
+        faults.push_back(base::trouble(Trouble::rate_missing,
+                                       {base::text_arg(base::print_currency(amount.currency)),
+                                        base::text_arg(base::print_currency(setting.home))}));
+        return std::nullopt;
+    }
+    const auto out = turned(amount, *rate, round);
+    if (!out) faults.push_back(base::trouble(Trouble::sum_beyond, {base::money_arg(amount)}));
+    return units_of(out);
+}
+
 base::Arg name_of(const CostLine& line) {
     return base::text_arg(line.name.empty() ? line.line : line.name);
 }

@@ -41,6 +41,7 @@ struct Setting {
     std::vector<timeline::PriceListState> lists;
     facts::CostTerms terms;
     PayDays days;
+    std::vector<timeline::CoreState> cores{};  // of the overhaul
 };
 
 /// A line worked out; amounts in minor units.
@@ -71,6 +72,14 @@ struct CostedLine {
                 risen.high + duty.high + tax.high};
     }
 };
+
+/// An amount in the home currency, by the rate of the day; nothing, and a fault, where there is
+/// none or the sum would be too great.
+/// Units: minor units. Errors: rate_missing, sum_beyond. Source: our choice, no rate is inverted.
+[[nodiscard]] std::optional<std::int64_t> in_home(base::Money amount,
+                                                  const Setting& setting,
+                                                  base::MoneyRound round,
+                                                  base::Problems& faults);
 
 /// What a line is called in a problem: its name, or its key.
 /// Units: none. Errors: none. Source: our choice.

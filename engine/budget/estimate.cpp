@@ -30,14 +30,18 @@ void add(Points& to, const Points& more) {
     return {from.low - part.low, from.likely - part.likely, from.high - part.high};
 }
 
-void add_currency(const CostedLine& line, Estimate& out) {
+[[nodiscard]] CurrencySum& sum_in(base::Currency currency, Estimate& out) {
     const auto found =
         std::find_if(out.by_currency.begin(), out.by_currency.end(), [&](const CurrencySum& one) {
-            return one.currency == line.currency;
+            return one.currency == currency;
         });
-    CurrencySum& sum = found == out.by_currency.end()
-                           ? out.by_currency.emplace_back(CurrencySum{line.currency, {}, {}})
-                           : *found;
+    return found == out.by_currency.end()
+               ? out.by_currency.emplace_back(CurrencySum{currency, {}, {}})
+               : *found;
+}
+
+void add_currency(const CostedLine& line, Estimate& out) {
+    CurrencySum& sum = sum_in(line.currency, out);
     add(sum.gross, line.gross());
     add(sum.back, line.tax_back);
 }
@@ -67,6 +71,41 @@ void add_line(CostedLine& line, Estimate& out) {
     add(out.back, line.home_back);
     add_currency(line, out);
     add_effects(line, out);
+}
+
+/// What it would be in its own currency, for the sums of each currency.
+[[nodiscard]] CoreWorked in_own_currency(const timeline::CoreState& core, const Setting& setting) {
+    Setting own = setting;
+    if (core.said.best_credit) own.home = core.said.best_credit->currency;
+    return core_of(core, own);
+}
+
+void add_cores(const Setting& setting, Estimate& out) {
+    for (const timeline::CoreState& core : setting.cores) {
+        CoreWorked worked = core_of(core, setting);
+        if (!worked.is_of_this) continue;
+        if (!worked.known) ++out.missing;
+        if (worked.known) {
+            out.back.low += worked.credit.high;
+            out.back.likely += worked.credit.likely;
+            out.back.high += worked.credit.low;
+            const CoreWorked own = in_own_currency(core, setting);
+            const base::Currency currency =
+                core.said.best_credit ? core.said.best_credit->currency : setting.home;
+            add(sum_in(currency, out).back, {own.credit.high, own.credit.likely, own.credit.low});
+        }
+        out.cores.push_back(std::move(worked));
+    }
+}
+
+/// What one core brings at a luck between 0 and 1: the better outcomes first.
+[[nodiscard]] double at_luck(const CoreWorked& core, double luck) {
+    double passed = 0;
+    for (const CoreOutcome& one : core.outcomes) {
+        passed += static_cast<double>(one.permille) / facts::whole_permille;
+        if (luck < passed) return static_cast<double>(one.amount);
+    }
+    return static_cast<double>(core.credit.likely);
 }
 
 /// What one line comes to at a luck between 0 and 1.
@@ -119,6 +158,8 @@ void draw(const Setting& setting, std::int32_t draws, Estimate& out) {
             gross_sum += at_luck(line->home_gross, mine);
             back_sum += at_luck(line->home_back, mine);
         }
+        for (const CoreWorked& core : out.cores)
+            if (core.known) back_sum += at_luck(core, forecast::uniform(random));
         gross.push_back(gross_sum);
         net.push_back(gross_sum - back_sum);
     }
@@ -134,7 +175,12 @@ void rank(Estimate& out) {
         if (!line.counts || !line.known) continue;
         const Points net = less(line.home_gross, line.home_back);
         if (net.high > net.low)
-            out.movers.push_back({static_cast<std::int32_t>(place), net.high - net.low});
+            out.movers.push_back({static_cast<std::int32_t>(place), -1, net.high - net.low});
+    }
+    for (std::size_t place = 0; place < out.cores.size(); ++place) {
+        const Points& credit = out.cores[place].credit;
+        if (out.cores[place].known && credit.high > credit.low)
+            out.movers.push_back({0, static_cast<std::int32_t>(place), credit.high - credit.low});
     }
     base::sort_stably(out.movers,
                       [](const Mover& one, const Mover& other) { return one.swing > other.swing; });
@@ -164,6 +210,7 @@ Estimate estimate(const std::vector<timeline::CostLineState>& lines,
     });
     for (CostedLine& line : out.lines)
         if (line.counts) add_line(line, out);
+    if (asked.work == facts::PlanWork::overhaul) add_cores(setting, out);
     for (const base::Problem& fault : out.faults)
         if (fault.code == base::Trouble::option_unsettled) ++out.missing;
     out.net = less(out.gross, out.back);

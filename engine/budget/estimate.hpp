@@ -6,10 +6,13 @@
 //   How do lines stray together? With a chance that is the root of what was recorded, a line takes
 //   the luck of its group instead of its own. Two lines of a group are then linked as much as was
 //   recorded, and each by itself strays as its three points say.
+//   What comes back for cores? It has nothing to do with the luck of the lines: the cheapest way
+//   has the best credits, the dearest the worst. A calendar inspection has no cores.
 //   Sums of all lows and of all highs are bounds, not forecasts: all luck on one side. The shares
 //   lie between them.
 #pragma once
 
+#include "engine/budget/cores.hpp"
 #include "engine/budget/options.hpp"
 
 namespace twoclocks::budget {
@@ -31,9 +34,10 @@ struct CurrencySum {
     Points back;
 };
 
-/// How much one line moves the total.
+/// How much one line, or one core, moves the total.
 struct Mover {
     std::int32_t line{0};
+    std::int32_t core{-1};  // its place, where it is not a line
     std::int64_t swing{0};  // from all else as expected and this one low, to this one high
 };
 
@@ -41,7 +45,9 @@ struct Mover {
 struct Estimate {
     base::Currency home;
     std::vector<CostedLine> lines;  // in the order of their groups
+    std::vector<CoreWorked> cores;  // of this overhaul
     std::vector<CurrencySum> by_currency;
+    // Of the cheapest way, as expected, of the dearest: what comes back need not rise along it.
     Points gross;
     Points back;
     Points net;  // gross less back, exactly

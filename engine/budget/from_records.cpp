@@ -86,6 +86,7 @@ Setting setting_of(const timeline::AircraftState& aircraft, base::Date today, co
     out.lists = aircraft.money.lists;
     out.terms = aircraft.money.terms;
     out.days = days;
+    out.cores = aircraft.money.cores;
     for (const timeline::RateState& rate : aircraft.money.rates) {
         const auto figure = base::parse_rate(rate.said.rate);
         if (!figure) continue;  // no record that was checked

@@ -13,7 +13,7 @@
 
 namespace twoclocks::facts {
 
-inline constexpr std::uint32_t binary_version = 9;
+inline constexpr std::uint32_t binary_version = 10;
 
 /// Fields by key that this version does not know.
 using Extra = std::vector<std::pair<std::string, Json>>;

@@ -2,6 +2,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/check_care.hpp"
+#include "engine/facts/check_cash.hpp"
 #include "engine/facts/check_cost.hpp"
 #include "engine/facts/check_limit.hpp"
 #include "engine/facts/check_plan.hpp"
@@ -113,10 +114,9 @@ base::Problems check(const Body& body) {
     visit_fields(checker, body.fields);
     for (base::Problem& problem : check_kind(body.fields))
         out.push_back(std::move(problem));
-    for (base::Problem& problem : check_plan(body))
-        out.push_back(std::move(problem));
-    for (base::Problem& problem : check_cost(body))
-        out.push_back(std::move(problem));
+    for (auto* const more : {&check_plan, &check_cost, &check_cash})
+        for (base::Problem& problem : more(body))
+            out.push_back(std::move(problem));
     if (body.about.size() < subjects_needed(body.fields)) {
         checker.complain(
             Trouble::about_missing, "about", base::text_arg(std::string{kind_name(body.fields)}));

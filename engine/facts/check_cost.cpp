@@ -2,9 +2,9 @@
 
 #include <string_view>
 
-#include "engine/base/message_args.hpp"
 #include "engine/base/rate_figure.hpp"
 #include "engine/facts/price_rows.hpp"
+#include "engine/facts/refuse.hpp"
 
 namespace twoclocks::facts {
 namespace {
@@ -12,7 +12,7 @@ namespace {
 using base::Problems;
 using base::Trouble;
 
-void complain(Problems& out, base::Problem problem, std::string_view key) {
+void tell_at(Problems& out, base::Problem problem, std::string_view key) {
     problem.field = key;
     out.push_back(std::move(problem));
 }
@@ -29,43 +29,41 @@ template <class T>
 void check_prices(const CostLine& line, const base::Arg& named, Problems& out) {
     const bool has_ends = line.low_price || line.high_price;
     if (has_ends && !line.price) {
-        complain(out, base::trouble(Trouble::line_points_missing, {named}), "price");
+        refuse(out, Trouble::line_points_missing, {named}, "price");
         return;
     }
     for (const auto* const end : {&line.low_price, &line.high_price}) {
         if (!*end || (*end)->currency == line.price->currency) continue;
-        complain(out, base::trouble(Trouble::line_currencies, {named}), "price");
+        refuse(out, Trouble::line_currencies, {named}, "price");
         return;
     }
     const auto price = units_of(line.price);
     if (!in_order(units_of(line.low_price), price) || !in_order(price, units_of(line.high_price)))
-        complain(out, base::trouble(Trouble::line_out_of_order, {named}), "price");
+        refuse(out, Trouble::line_out_of_order, {named}, "price");
 }
 
 void check_quantities(const CostLine& line, const base::Arg& named, Problems& out) {
     constexpr std::string_view key = "quantity_thousandths";
     if ((line.low_quantity || line.high_quantity) && !line.quantity)
-        complain(out, base::trouble(Trouble::line_points_missing, {named}), key);
+        refuse(out, Trouble::line_points_missing, {named}, key);
     else if (!in_order(line.low_quantity, line.quantity) ||
              !in_order(line.quantity, line.high_quantity))
-        complain(out, base::trouble(Trouble::line_out_of_order, {named}), key);
+        refuse(out, Trouble::line_out_of_order, {named}, key);
 }
 
 void check_code(const std::string& code, std::string_view key, Problems& out) {
     const auto currency = base::parse_currency(code);
     if (currency && base::print_currency(currency.value()) == code) return;
-    complain(out, base::trouble(Trouble::money_currency, {base::excerpt_arg(code)}), key);
+    refuse(out, Trouble::money_currency, {base::excerpt_arg(code)}, key);
 }
 
 void check_rate(const ExchangeRate& rate, Problems& out) {
     check_code(rate.from, "rate_from", out);
     check_code(rate.to, "rate_to", out);
     if (rate.from == rate.to)
-        complain(out,
-                 base::trouble(Trouble::rate_same_currency, {base::text_arg(rate.from)}),
-                 "rate_to");
+        refuse(out, Trouble::rate_same_currency, {base::text_arg(rate.from)}, "rate_to");
     const auto figure = base::parse_rate(rate.rate);
-    if (!figure) complain(out, figure.problems().front(), "rate");
+    if (!figure) tell_at(out, figure.problems().front(), "rate");
 }
 
 }  // namespace
@@ -84,7 +82,7 @@ Problems check_cost(const Body& body) {
         const auto rows = parse_price_rows(list->rows);
         if (!rows)
             for (const base::Problem& problem : rows.problems())
-                complain(out, problem, "list_rows");
+                tell_at(out, problem, "list_rows");
     }
     return out;
 }

@@ -2,7 +2,7 @@
 
 #include <string_view>
 
-#include "engine/base/message_args.hpp"
+#include "engine/facts/refuse.hpp"
 
 namespace twoclocks::facts {
 namespace {
@@ -10,24 +10,18 @@ namespace {
 using base::Problems;
 using base::Trouble;
 
-void complain(Problems& out, Trouble code, std::string_view key) {
-    base::Problem problem = base::trouble(code, {base::whole_arg(0)});
-    problem.field = key;
-    out.push_back(std::move(problem));
-}
-
 }  // namespace
 
 void check_interval(const Interval& interval, const std::string& prefix, Problems& out) {
     const auto zero = [&](bool is_zero, const char* key) {
-        if (is_zero) complain(out, Trouble::limit_zero, prefix + key);
+        if (is_zero) refuse(out, Trouble::limit_zero, {base::whole_arg(0)}, prefix + key);
     };
     zero(interval.hours && interval.hours->seconds == 0, "hours");
     zero(interval.days && *interval.days == 0, "days");
     zero(interval.landings && interval.landings->value == 0, "landings");
     zero(interval.starts && interval.starts->value == 0, "starts");
     if (interval.months && interval.days)
-        complain(out, Trouble::limit_two_calendars, prefix + "days");
+        refuse(out, Trouble::limit_two_calendars, {base::whole_arg(0)}, prefix + "days");
 }
 
 namespace {
@@ -49,17 +43,17 @@ void check_tolerance(const LimitSet& limit, Problems& out) {
     const std::string_view setting = first_setting(tolerance);
     if (setting.empty()) return;
     if (limit.limit_class == LimitClass::airworthiness_limitation) {
-        complain(out, Trouble::tolerance_not_allowed, setting);
+        refuse(out, Trouble::tolerance_not_allowed, {base::whole_arg(0)}, setting);
         return;
     }
     if (tolerance.source.empty())
-        complain(out, Trouble::tolerance_without_source, "tolerance_source");
+        refuse(out, Trouble::tolerance_without_source, {base::whole_arg(0)}, "tolerance_source");
     if (tolerance.cap_hours && !tolerance.permille)
-        complain(out, Trouble::tolerance_cap_alone, "tolerance_cap_hours");
+        refuse(out, Trouble::tolerance_cap_alone, {base::whole_arg(0)}, "tolerance_cap_hours");
     if (tolerance.cap_days && !tolerance.permille)
-        complain(out, Trouble::tolerance_cap_alone, "tolerance_cap_days");
+        refuse(out, Trouble::tolerance_cap_alone, {base::whole_arg(0)}, "tolerance_cap_days");
     if (tolerance.overfly_hours && limit.limit_class != LimitClass::programme)
-        complain(out, Trouble::overfly_not_programme, "overfly_hours");
+        refuse(out, Trouble::overfly_not_programme, {base::whole_arg(0)}, "overfly_hours");
 }
 
 }  // namespace
@@ -69,7 +63,7 @@ Problems check_limit(const LimitSet& limit) {
     const Interval repeat{limit.hours, limit.months, limit.days, limit.landings, limit.starts};
     const bool any =
         repeat.hours || repeat.months || repeat.days || repeat.landings || repeat.starts;
-    if (!any) complain(out, Trouble::limit_without_any, "hours");
+    if (!any) refuse(out, Trouble::limit_without_any, {base::whole_arg(0)}, "hours");
     check_interval(repeat, "", out);
     check_interval(limit.first, "first_", out);
     check_interval(limit.cap, "cap_", out);
@@ -79,7 +73,8 @@ Problems check_limit(const LimitSet& limit) {
 
 Problems check_permit(const Permit& permit) {
     Problems out;
-    if (!permit.hours && !permit.until) complain(out, Trouble::permit_without_any, "hours");
+    if (!permit.hours && !permit.until)
+        refuse(out, Trouble::permit_without_any, {base::whole_arg(0)}, "hours");
     return out;
 }
 

@@ -118,7 +118,8 @@ struct CostTerms {
     std::optional<std::int32_t> engine_rise_permille;
     std::optional<std::int32_t> other_rise_permille;
     TaxRound tax_round{TaxRound::half_up};
-    std::optional<std::int32_t> rate_days;  // a rate that is older is called old
+    std::optional<std::int32_t> rate_days;      // a rate that is older is called old
+    std::optional<std::int32_t> tax_back_days;  // until tax that was paid comes back
 };
 
 }  // namespace twoclocks::facts

@@ -70,6 +70,7 @@ void visit(Io& io, F& fields) {
     io.number("other_rise_permille", fields.other_rise_permille, whole_permille);
     io.name("tax_round", fields.tax_round);
     io.number("rate_days", fields.rate_days, most_plan_days);
+    io.number("tax_back_days", fields.tax_back_days, most_plan_days);
 }
 
 }  // namespace twoclocks::facts

@@ -19,6 +19,7 @@
 #include "engine/base/id.hpp"
 #include "engine/facts/aircraft_facts.hpp"
 #include "engine/facts/care_facts.hpp"
+#include "engine/facts/cash_facts.hpp"
 #include "engine/facts/cost_facts.hpp"
 #include "engine/facts/json.hpp"
 #include "engine/facts/part_facts.hpp"
@@ -113,7 +114,14 @@ using Fields = std::variant<UnknownKind,
                             CostLine,
                             PriceList,
                             ExchangeRate,
-                            CostTerms>;
+                            CostTerms,
+                            Core,
+                            CoreStep,
+                            PayTerm,
+                            Payment,
+                            Balance,
+                            ReserveTerms,
+                            Holder>;
 
 /// What a fact says: the day it is true for, what it is about, its own fields.
 struct Body {

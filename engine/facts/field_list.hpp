@@ -6,7 +6,7 @@
 // fact.hpp and to `kind_words` in fields.hpp.
 #pragma once
 
-#include "engine/facts/cost_fields.hpp"
+#include "engine/facts/cash_fields.hpp"
 #include "engine/facts/fact.hpp"
 
 namespace twoclocks::facts {

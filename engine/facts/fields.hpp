@@ -52,7 +52,14 @@ inline constexpr std::array<std::string_view, std::variant_size_v<Fields>> kind_
     "cost_line",
     "price_list",
     "exchange_rate",
-    "cost_terms"};
+    "cost_terms",
+    "core",
+    "core_step",
+    "pay_term",
+    "payment",
+    "balance",
+    "reserve_terms",
+    "holder"};
 
 /// An empty record of the kind that a word names; a word we do not know is kept as it is.
 /// Units: none. Errors: none. Source: our choice.

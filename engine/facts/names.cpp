@@ -131,9 +131,30 @@ constexpr std::array duty_relief_names{named(DutyRelief::none, "none"),
                                        named(DutyRelief::processing, "processing")};
 constexpr std::array tax_round_names{
     named(TaxRound::half_up, "half_up"), named(TaxRound::up, "up"), named(TaxRound::down, "down")};
+constexpr std::array core_grade_names{named(CoreGrade::full, "full_credit"),
+                                      named(CoreGrade::part, "part_credit"),
+                                      named(CoreGrade::nothing, "no_credit"),
+                                      named(CoreGrade::billed, "billed_back")};
+constexpr std::array core_from_names{named(CoreFrom::shipment, "shipment"),
+                                     named(CoreFrom::release, "release")};
+constexpr std::array core_stage_names{named(CoreStage::off, "off"),
+                                      named(CoreStage::sent, "sent"),
+                                      named(CoreStage::received, "received"),
+                                      named(CoreStage::graded, "graded"),
+                                      named(CoreStage::settled, "settled"),
+                                      named(CoreStage::forfeited, "forfeited"),
+                                      named(CoreStage::destroyed, "destroyed")};
+constexpr std::array paid_at_names{named(PaidAt::order, "order"),
+                                   named(PaidAt::booking, "booking"),
+                                   named(PaidAt::shipment, "shipment"),
+                                   named(PaidAt::stop, "stop"),
+                                   named(PaidAt::release, "release"),
+                                   named(PaidAt::cores, "cores")};
+constexpr std::array holder_role_names{named(HolderRole::owner, "owner"),
+                                       named(HolderRole::lessor, "lessor")};
 
 /// In the order of Choices.
-constexpr std::array<std::span<const Name>, 29> all_names{
+constexpr std::array<std::span<const Name>, 34> all_names{
     limit_class_names,    clock_names,         item_role_names,  meter_drive_names,
     anchor_names,         calendar_rule_names, carry_over_names, combine_names,
     part_condition_names, applicability_names, event_kind_names, wear_sense_names,
@@ -141,9 +162,10 @@ constexpr std::array<std::span<const Name>, 29> all_names{
     task_step_names,      plan_work_names,     route_by_names,   carriage_names,
     price_basis_names,    tax_case_names,      acceptance_names, warranty_from_names,
     cost_group_names,     cost_for_names,      cost_taken_names, duty_relief_names,
-    tax_round_names};
+    tax_round_names,      core_grade_names,    core_from_names,  core_stage_names,
+    paid_at_names,        holder_role_names};
 
-static_assert(all_names.size() == static_cast<std::size_t>(Choices::tax_round) + 1);
+static_assert(all_names.size() == static_cast<std::size_t>(Choices::holder_role) + 1);
 
 }  // namespace
 

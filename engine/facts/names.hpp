@@ -38,7 +38,12 @@ enum class Choices : std::uint8_t {
     cost_for,
     cost_taken,
     duty_relief,
-    tax_round
+    tax_round,
+    core_grade,
+    core_from,
+    core_stage,
+    paid_at,
+    holder_role
 };
 
 /// Which of them a type is.
@@ -102,6 +107,16 @@ template <>
 inline constexpr Choices choices_of<DutyRelief> = Choices::duty_relief;
 template <>
 inline constexpr Choices choices_of<TaxRound> = Choices::tax_round;
+template <>
+inline constexpr Choices choices_of<CoreGrade> = Choices::core_grade;
+template <>
+inline constexpr Choices choices_of<CoreFrom> = Choices::core_from;
+template <>
+inline constexpr Choices choices_of<CoreStage> = Choices::core_stage;
+template <>
+inline constexpr Choices choices_of<PaidAt> = Choices::paid_at;
+template <>
+inline constexpr Choices choices_of<HolderRole> = Choices::holder_role;
 
 /// A value of an enumeration, as a number, and its word in the file.
 struct Name {

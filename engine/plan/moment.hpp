@@ -5,6 +5,9 @@
 
 namespace twoclocks::plan {
 
+/// Two passes over the same days differ by less.
+inline constexpr double hair = 1e-6;
+
 /// The whole day at or before a moment: the day in which something begins then.
 /// Units: days of the plan. Range: within 32 bits. Errors: none. Source: floor.
 [[nodiscard]] constexpr std::int32_t day_at(double moment) {

@@ -4,12 +4,12 @@
 #include <map>
 
 #include "engine/base/message_args.hpp"
+#include "engine/plan/moment.hpp"
 
 namespace twoclocks::plan {
 namespace {
 
 constexpr double never = 1e9;
-constexpr double hair = 1e-6;  // two passes over the same days differ by less
 
 [[nodiscard]] base::Problems faults_alone(const Tasks& tasks) {
     base::Problems out;

@@ -7,7 +7,6 @@
 namespace twoclocks::plan {
 namespace {
 
-constexpr double hair = 1e-6;
 constexpr double tenth = 0.1;
 
 }  // namespace

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "engine/facts/interval.hpp"
-#include "engine/timeline/safer_cost.hpp"
+#include "engine/timeline/safer_cash.hpp"
 
 namespace twoclocks::timeline {
 namespace {

@@ -5,6 +5,7 @@
 #include "engine/base/message_args.hpp"
 #include "engine/timeline/ahead.hpp"
 #include "engine/timeline/campaign.hpp"
+#include "engine/timeline/cash.hpp"
 #include "engine/timeline/directives.hpp"
 #include "engine/timeline/events.hpp"
 #include "engine/timeline/hours_use.hpp"
@@ -135,6 +136,7 @@ AircraftState replay(const facts::Journal& journal, base::Id aircraft, Date toda
     fold_plan(sorted, today, state);
     fold_campaign(sorted, today, state);
     fold_money(sorted, today, last_overhaul(state), state);
+    fold_cash(sorted, today, last_overhaul(state), state);
     fold_work_rules(sorted, today, state);
     return state;
 }

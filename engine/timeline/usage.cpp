@@ -6,6 +6,7 @@
 #include "engine/base/order.hpp"
 #include "engine/timeline/meter_adjust.hpp"
 #include "engine/timeline/question.hpp"
+#include "engine/timeline/safer_values.hpp"
 #include "engine/timeline/usage_sample.hpp"
 
 namespace twoclocks::timeline {
@@ -61,11 +62,6 @@ void note_last(MeterState& meter, Date on, FlightTime reads) {
     meter.last_reads = reads;
 }
 
-template <class T>
-void raise_to(std::optional<T>& into, const std::optional<T>& value) {
-    if (value && (!into || *value > *into)) into = value;
-}
-
 void fold_reading(const Record& record,
                   const facts::Reading& reading,
                   Date today,
@@ -75,8 +71,8 @@ void fold_reading(const Record& record,
                   const std::vector<base::Id>& open) {
     const facts::Body& body = record.in_use;
     MeterState* meter = body.about.size() > 1 ? find_meter(state, body.about[1]) : nullptr;
-    raise_to(state.landings, reading.landings);
-    raise_to(state.starts, reading.starts);
+    state.landings = greatest(state.landings, reading.landings);
+    state.starts = greatest(state.starts, reading.starts);
     if (meter == nullptr) {
         state.cautions.push_back(
             {Trouble::reading_without_meter, {base::day_arg(body.on)}, record.root});
@@ -158,13 +154,13 @@ void fold_named_total(const Record& record,
         if (head.body == nullptr || head.body->on > today) continue;
         const std::optional<Named> named = named_in(*head.body, state.id);
         if (!named) continue;
-        raise_to(state.landings, named->landings);
-        raise_to(state.starts, named->starts);
+        state.landings = greatest(state.landings, named->landings);
+        state.starts = greatest(state.starts, named->starts);
         if (named->total) {
             on = std::min(on, head.body->on);
             state.recorded.push_back({head.body->on, *named->total, record.root});
         }
-        raise_to(total, named->total);
+        total = greatest(total, named->total);
     }
     if (total) samples.push_back({{on, *total, record.root}, &record, false, !record.open});
 }

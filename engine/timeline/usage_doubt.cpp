@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "engine/base/order.hpp"
+#include "engine/timeline/safer_values.hpp"
 #include "engine/timeline/usage_sample.hpp"
 
 namespace twoclocks::timeline {
@@ -9,11 +10,6 @@ namespace {
 using base::FlightTime;
 
 constexpr std::int64_t seconds_per_day = 24 * base::seconds_per_hour;
-
-template <class T>
-void raise_to(std::optional<T>& into, const std::optional<T>& value) {
-    if (value && (!into || *value > *into)) into = value;
-}
 
 /// Seconds of total above a line that climbs 24 hours a day.
 [[nodiscard]] std::int64_t above_the_clock(const Sample& sample) {
@@ -54,7 +50,7 @@ void doubt_contradicted(std::vector<Sample>& samples, std::vector<Sample>& versi
         if (falls || (before.above && above - *before.above > seconds_per_day)) {
             sample->is_certain = false;
         }
-        raise_to(before.total, std::optional{sample->point.total});
+        before.total = greatest(before.total, std::optional{sample->point.total});
         before.above = std::min(before.above.value_or(above), above);
     }
     Extremes after;
@@ -66,7 +62,7 @@ void doubt_contradicted(std::vector<Sample>& samples, std::vector<Sample>& versi
             sample->is_certain = false;
         }
         after.total = std::min(after.total.value_or(sample->point.total), sample->point.total);
-        raise_to(after.above, std::optional{above});
+        after.above = greatest(after.above, std::optional{above});
     }
 }
 

@@ -108,6 +108,7 @@ using forecast::RateBasis;
             }
         }
     }
+    if (aircraft.core_due) out.push_back(core_caution(aircraft));
     for (base::Message& caution : limit_cautions(aircraft))
         out.push_back(std::move(caution));
     for (base::Message& caution : wear_cautions(aircraft))

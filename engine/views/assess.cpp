@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/base/message_args.hpp"
+#include "engine/budget/cores.hpp"
 #include "engine/plan/by_route.hpp"
 #include "engine/plan/from_records.hpp"
 #include "engine/views/directive_view.hpp"
@@ -138,6 +140,16 @@ void assess_items(Assessed& out) {
         aircraft.overhaul < 0 || aircraft.state.usage.empty() || hides_the_answer(aircraft);
     if (lacks) out = std::max(out, State::unknown);
     if (!aircraft.state.events.empty()) out = std::max(out, State::before_next_flight);
+    return aircraft.core_due ? std::max(out, State::act) : out;
+}
+
+[[nodiscard]] std::optional<Date> first_core_due(const timeline::AircraftState& state, Date today) {
+    std::optional<Date> out;
+    for (const timeline::CoreState& core : state.money.cores) {
+        if (!budget::must_go_now(core, today)) continue;
+        const Date due = *budget::recorded_deadline(core);
+        out = std::min(out.value_or(due), due);
+    }
     return out;
 }
 
@@ -156,6 +168,7 @@ Assessed assess(timeline::AircraftState state, Date today, std::vector<timeline:
     }
     assess_items(out);
     out.first = forecast::first_stop(out.items, out.state, out.ahead, today);
+    out.core_due = first_core_due(out.state, today);
     out.overall = overall_state(out);
     return out;
 }
@@ -193,6 +206,19 @@ std::vector<timeline::Question> open_questions(const Assessed& aircraft) {
         }
     }
     return out;
+}
+
+bool only_core_asks(const Assessed& aircraft) {
+    return aircraft.core_due && aircraft.overall == State::act &&
+           std::none_of(aircraft.item_states.begin(), aircraft.item_states.end(), [](State state) {
+               return state == State::act;
+           });
+}
+
+base::Message core_caution(const Assessed& aircraft) {
+    const Date due = aircraft.core_due.value_or(aircraft.today);
+    return {due < aircraft.today ? base::Word::caution_core_late : base::Word::caution_core,
+            {base::day_arg(due)}};
 }
 
 std::string item_label(const ItemDue& item) {

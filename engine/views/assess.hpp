@@ -39,6 +39,7 @@ struct Assessed {
     std::int32_t overhaul{-1};  // place of the overhaul in items, -1 if none
     std::int32_t worst{-1};     // place of the item that sets the state, -1 if none
     State overall{State::unknown};
+    std::optional<base::Date> core_due;  // the first deadline of a core that must go now
     base::Date today;
     std::vector<Assessed> otherwise{};  // for ways in which its open questions may be answered
     bool has_more_ways{false};          // than those
@@ -63,6 +64,14 @@ struct Assessed {
 /// Open questions of the aircraft, then those of its parts; one that both ask stands once.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<timeline::Question> open_questions(const Assessed& aircraft);
+
+/// Whether a core asks for something that no item does.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] bool only_core_asks(const Assessed& aircraft);
+
+/// That a core must go now, or should be gone.
+/// Units: days. Range: where `core_due` is known. Errors: none. Source: our choice.
+[[nodiscard]] base::Message core_caution(const Assessed& aircraft);
 
 /// What people call an item: "Inspection", or "Main gearbox 7: Inspection" when it hangs on a part.
 /// Units: none. Errors: none. Source: our choice.

@@ -18,12 +18,27 @@ namespace {
     return lived.day(std::max(*by, 0));
 }
 
+[[nodiscard]] std::int32_t day_of(const plan::DayRange& range, budget::Pace pace) {
+    switch (pace) {
+        case budget::Pace::early:
+            return range.early;
+        case budget::Pace::likely:
+            return range.middle;
+        case budget::Pace::late:
+            return range.late;
+    }
+    return range.middle;
+}
+
 }  // namespace
 
-budget::PayDays pay_days(const Living& living) {
+budget::PayDays pay_days(const Living& living, budget::Pace pace) {
     budget::PayDays out;
     if (!living.lived) return out;
     const Lived& lived = *living.lived;
+    const auto at_pace = [&](const plan::DayRange& range) {
+        return lived.day(day_of(range, pace));
+    };
     out.ordered = done_on(lived, plan::Role::order, lived.outcome.order_by);
     out.booked = done_on(lived, plan::Role::book, lived.outcome.book_by);
     // The days of the kit are told as if it were ordered today: it comes so much later as the order
@@ -33,14 +48,25 @@ budget::PayDays pay_days(const Living& living) {
     const std::int32_t wait =
         is_to_order ? out.ordered->day_number - lived.aircraft.today.day_number : 0;
     if (lived.with(plan::Role::kit_here) != nullptr)
-        out.shipped = lived.day(lived.outcome.kit_here.middle + wait);
+        out.shipped = base::add_days(at_pace(lived.outcome.kit_here), wait);
     out.stopped = lived.day(lived.outcome.stop_on);
-    out.back = lived.day(lived.outcome.back_on);
+    out.back = pace == budget::Pace::likely ? lived.day(lived.outcome.back_on)
+                                            : at_pace(lived.outcome.back);
+    const std::int32_t sent = plan::place_of(lived.network, plan::Role::send_cores);
+    if (sent >= 0) out.off = at_pace(lived.outcome.starts[static_cast<std::size_t>(sent)]);
+    if (lived.with(plan::Role::credit) != nullptr) out.cores = at_pace(lived.outcome.credit);
     return out;
 }
 
+budget::EstimateFor asked_of(const Assessed& aircraft) {
+    const timeline::PlanState& records = aircraft.state.campaign;
+    const facts::Route* route = plan::chosen_route(records);
+    return {
+        route == nullptr ? std::string{} : route->route, records.terms.work, aircraft.state.serial};
+}
+
 budget::PayDays paid_on(base::Date day) {
-    return {day, day, day, day, day};
+    return {day, day, day, day, day, day, day};
 }
 
 budget::Estimate estimate_of(const Assessed& aircraft,

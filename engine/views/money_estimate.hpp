@@ -1,15 +1,21 @@
 // An estimate from the records of one aircraft, paid on the days that its plan says.
 #pragma once
 
-#include "engine/budget/estimate.hpp"
+#include "engine/budget/cash.hpp"
 #include "engine/views/assess.hpp"
 #include "engine/views/plan_lived.hpp"
 
 namespace twoclocks::views {
 
-/// The days on which things are agreed on and paid, as the plan has them.
+/// The days on which things are agreed on and paid, as the plan has them. For the likely pace the
+/// aircraft is back on the day that can be counted on, for the others on those of the range.
 /// Units: days. Errors: none; without a plan none is known. Source: our choice.
-[[nodiscard]] budget::PayDays pay_days(const Living& living);
+[[nodiscard]] budget::PayDays pay_days(const Living& living,
+                                       budget::Pace pace = budget::Pace::likely);
+
+/// What the estimate of the plan is asked for: its route, its work.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] budget::EstimateFor asked_of(const Assessed& aircraft);
 
 /// Everything agreed on and paid on one day.
 /// Units: none. Errors: none. Source: none needed.

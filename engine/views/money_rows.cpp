@@ -4,6 +4,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/budget/from_records.hpp"
+#include "engine/views/record_cash.hpp"
 #include "engine/views/record_money.hpp"
 #include "engine/views/record_plan.hpp"
 
@@ -153,10 +154,12 @@ std::vector<MoverRow> mover_rows(const budget::Estimate& estimate) {
     for (const budget::Mover& mover : estimate.movers) {
         if (out.size() == most_movers) break;
         constexpr std::int64_t whole = 1'000;
-        const CostedLine& line = estimate.lines[static_cast<std::size_t>(mover.line)];
         const std::int64_t share =
             most >= whole ? mover.swing / (most / whole) : mover.swing * whole / most;
-        out.push_back({{Word::record_of, {cost_name(line.said)}},
+        const base::Arg name =
+            mover.core < 0 ? cost_name(estimate.lines[static_cast<std::size_t>(mover.line)].said)
+                           : core_label(estimate.cores[static_cast<std::size_t>(mover.core)].said);
+        out.push_back({{Word::record_of, {name}},
                        {Word::record_of, {base::cost_arg({mover.swing, estimate.home})}},
                        static_cast<std::int32_t>(std::min(share, whole))});
     }

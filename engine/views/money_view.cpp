@@ -7,6 +7,7 @@
 #include "engine/views/money_estimate.hpp"
 #include "engine/views/money_paths.hpp"
 #include "engine/views/money_rows.hpp"
+#include "engine/views/record_cash.hpp"
 #include "engine/views/record_money.hpp"
 #include "engine/views/record_plan.hpp"
 #include "engine/views/routes_view.hpp"
@@ -61,6 +62,19 @@ template <class Take>
     return out;
 }
 
+/// What is counted on for each core, before the sum.
+void add_credits(const Estimate& estimate, Why& why) {
+    const WhyLine sum = why.lines.back();
+    why.lines.pop_back();
+    for (const budget::CoreWorked& core : estimate.cores)
+        if (core.known)
+            add(why,
+                Word::why_money_credit,
+                {core_label(core.said), base::money_arg({core.credit.likely, estimate.home})},
+                core.fact);
+    why.lines.push_back(sum);
+}
+
 void add_top(const Estimate& estimate, MoneyView& view) {
     const auto money = [&](std::int64_t minor_units) { return Money{minor_units, estimate.home}; };
     view.gross = top_figure(
@@ -76,6 +90,7 @@ void add_top(const Estimate& estimate, MoneyView& view) {
                             Word::why_money_back_sum},
                            money(estimate.back.likely),
                            [](const CostedLine& line) { return line.home_back.likely; });
+    add_credits(estimate, view.back.why);
     // What comes back is told exactly: rounded up it would be too much.
     view.back.text = {Word::money_back, {base::money_arg(money(estimate.back.likely))}};
     view.back.why.figure = view.back.text;
@@ -171,12 +186,8 @@ MoneyView make_money_view(const Assessed& aircraft,
     const facts::Route* route = plan::chosen_route(records);
     view.past_lines = static_cast<std::int32_t>(aircraft.state.money.past.size());
     if (route != nullptr) view.route = {Word::money_by_route, {route_name(*route)}};
-    const Estimate estimate = estimate_of(aircraft,
-                                          {route == nullptr ? std::string{} : route->route,
-                                           records.terms.work,
-                                           aircraft.state.serial},
-                                          pay_days(living),
-                                          budget::estimate_draws);
+    const Estimate estimate =
+        estimate_of(aircraft, asked_of(aircraft), pay_days(living), budget::estimate_draws);
     if (estimate.lines.empty()) view.missing = {Word::money_nothing, {}};
     view.rows = money_rows(estimate);
     add_top(estimate, view);

@@ -1,5 +1,10 @@
 #include "engine/views/plan_lived.hpp"
 
+#include <utility>
+
+#include "engine/budget/from_records.hpp"
+#include "engine/plan/edit_tasks.hpp"
+
 namespace twoclocks::views {
 namespace {
 
@@ -16,6 +21,36 @@ using base::Word;
     if (way <= hours->left && hours->left.seconds > 0) return std::nullopt;
     return Message{Word::plan_ferry_too_long,
                    {base::hours_used_arg(way), base::hours_left_arg(hours->left)}};
+}
+
+/// Working days that the options add which were chosen for this route and this work.
+[[nodiscard]] std::int32_t days_of_options(const Assessed& aircraft,
+                                           const timeline::PlanState& records,
+                                           const facts::Route* route) {
+    const std::string key = route == nullptr ? std::string{} : route->route;
+    const auto lines = budget::lines_of(aircraft.state, key);
+    const budget::Settled settled =
+        budget::settle(lines, {key, records.terms.work, aircraft.state.serial});
+    std::int32_t out = 0;
+    for (std::size_t place = 0; place < settled.lines.size(); ++place) {
+        const facts::CostLine& said = settled.lines[place]->said;
+        if (settled.counts[place] && said.taken == facts::CostTaken::chosen)
+            out += said.added_days.value_or(0);
+    }
+    return std::min(out, plan::most_task_days);
+}
+
+/// One task before the release: it makes the stay that much longer.
+void add_options(std::int32_t days, plan::Tasks& tasks) {
+    plan::Task* release = plan::find_task(tasks, "release");
+    if (days == 0 || release == nullptr) return;
+    plan::Task options;
+    options.key = "options";
+    options.name = base::word_arg(Word::task_options);
+    options.days = {days, days, days};
+    options.stage = plan::Stage::grounded;
+    options.after = std::exchange(release->after, {{options.key, 0}});
+    tasks.push_back(std::move(options));
 }
 
 [[nodiscard]] bool has_stopped(const plan::Tasks& tasks) {
@@ -46,6 +81,7 @@ void Life::make_ready(const timeline::PlanState& records) {
     if (item == nullptr) return cannot({Word::plan_no_overhaul, {}});
     const facts::Route* route = plan::chosen_route(records);
     plan::Tasks tasks = plan::tasks_of(records, aircraft_.today);
+    add_options(days_of_options(aircraft_, records, route), tasks);
     const auto message = too_far(*item, route);
     if (message && !has_stopped(tasks)) return cannot(*message);
     const forecast::Projection projection =

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "engine/views/record_care.hpp"
+#include "engine/views/record_cash.hpp"
 #include "engine/views/record_money.hpp"
 #include "engine/views/record_plan.hpp"
 
@@ -9,7 +10,7 @@ namespace twoclocks::views {
 
 /// Kinds whose further fields are lines.
 template <class F>
-concept ListedRecord = CareRecord<F> || PlanRecord<F> || MoneyRecord<F>;
+concept ListedRecord = CareRecord<F> || PlanRecord<F> || MoneyRecord<F> || CashRecord<F>;
 
 /// What the record says, in one line.
 /// Units: none. Errors: none. Source: our choice.
@@ -29,6 +30,12 @@ concept ListedRecord = CareRecord<F> || PlanRecord<F> || MoneyRecord<F>;
     return money_what(fields);
 }
 
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] base::Message what_of(const CashRecord auto& fields) {
+    return cash_what(fields);
+}
+
 /// Every further field, one line each; the first is the second line of the record.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<base::Message> more_of(const CareRecord auto& fields) {
@@ -45,6 +52,12 @@ concept ListedRecord = CareRecord<F> || PlanRecord<F> || MoneyRecord<F>;
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<base::Message> more_of(const MoneyRecord auto& fields) {
     return money_more(fields);
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] std::vector<base::Message> more_of(const CashRecord auto& fields) {
+    return cash_more(fields);
 }
 
 }  // namespace twoclocks::views

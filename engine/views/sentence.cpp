@@ -105,7 +105,8 @@ struct UnknownWords {
 
 /// The item that the card speaks of: the one that asks for something, else the first that stops it.
 [[nodiscard]] std::int32_t card_subject(const Assessed& aircraft) {
-    const bool asks = aircraft.overall == State::act || aircraft.overall == State::due;
+    const bool is_act = aircraft.overall == State::act && !only_core_asks(aircraft);
+    const bool asks = is_act || aircraft.overall == State::due;
     if (asks && aircraft.worst >= 0) return aircraft.worst;
     const forecast::FirstStop* stop = stop_before_overhaul(aircraft);
     return stop == nullptr ? aircraft.overhaul : stop->item;
@@ -137,6 +138,7 @@ Message card_sentence(const Assessed& aircraft) {
     if (const auto event = event_sentence(aircraft, Word::say_event_card)) return *event;
     if (const auto directive = directive_sentence(aircraft, Word::say_directive_card))
         return *directive;
+    if (only_core_asks(aircraft)) return core_caution(aircraft);
     if (is_passed(aircraft.overall) && aircraft.worst >= 0) {
         return passed_sentence(aircraft,
                                {Word::say_over_wear_card,

@@ -44,6 +44,7 @@ inline constexpr Entry entries[] = {{"2026-06-02", 1200, "entry_day_ahead", "dat
 
 /// Only forms on the canvas raise these; tests/app and tests/panels cover them.
 inline const CodeNames of_forms{"form_needed",
+                                "core_unknown",
                                 "form_not_whole",
                                 "form_not_decimal",
                                 "form_figure_ambiguous",
@@ -104,6 +105,20 @@ inline const CodeNames of_estimates{"price_missing",
                                     "option_serial",
                                     "option_needs",
                                     "option_excludes"};
+
+/// Cores, payments and shares that do not add up; tests/budget and tests/views have each of them.
+inline const CodeNames of_cash{"core_late",
+                               "core_short",
+                               "core_lien",
+                               "core_no_deadline",
+                               "core_sent_early",
+                               "core_settled_twice",
+                               "core_credit_over",
+                               "core_chances_missing",
+                               "terms_over_whole",
+                               "payment_unplaced",
+                               "paid_too_much",
+                               "shares_not_whole"};
 
 /// Made and tried in tests/facts/parse_test.cpp: too large to be kept as files.
 inline const CodeNames of_great_files{"file_too_large", "file_too_many"};

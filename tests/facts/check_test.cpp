@@ -162,6 +162,13 @@ std::vector<NeededRow> every_kind() {
         NeededRow{facts::PriceList{"Kits", "K-1\t90.00 EUR\tKit\n", {}}, 1},
         NeededRow{facts::ExchangeRate{"USD", "EUR", "0.9", {}}, 1},
         NeededRow{facts::CostTerms{}, 1},
+        NeededRow{support::core("gearbox"), 1},
+        NeededRow{facts::CoreStep{"gearbox", {}, {}, {}, {}, {}}, 1},
+        NeededRow{facts::PayTerm{"deposit", {}, {}, {}, 300, {}, {}, {}, {}}, 1},
+        NeededRow{facts::Payment{{}, base::Money{}, {}, {}, {}}, 1},
+        NeededRow{facts::Balance{"Reserve", base::Money{}, {}}, 1},
+        NeededRow{facts::ReserveTerms{}, 1},
+        NeededRow{facts::Holder{"Ann", {}, 500, {}}, 1},
     };
 }
 

@@ -1,5 +1,7 @@
 #include "tests/support/kind_lines.hpp"
 
+#include "tests/support/kind_lines_cash.hpp"
+
 namespace twoclocks::support {
 namespace {
 
@@ -274,16 +276,6 @@ std::vector<std::string> care_lines() {
         line("price_list",
              first(),
              R"(,"price_list":"Kits","list_rows":"K-2\t5 JPY\t\n","said_by":"Ann")"),
-        line("exchange_rate", first(), R"(,"rate_from":"USD","rate_to":"EUR","rate":"0.9183")"),
-        line("exchange_rate",
-             first(),
-             R"(,"rate_from":"JPY","rate_to":"EUR","rate":"1","said_by":"C")"),
-        line("cost_terms", first(), R"(,"tax_round":"half_up")"),
-        line("cost_terms",
-             first(),
-             R"(,"home_currency":"CHF","linked_permille":500,"kit_rise_permille":40,)"
-             R"("labour_rise_permille":30,"engine_rise_permille":0,"other_rise_permille":9,)"
-             R"("tax_round":"down","rate_days":14)"),
     };
 }
 
@@ -294,6 +286,8 @@ std::vector<std::string> kind_lines() {
     for (auto* const more : {&other_lines, &part_lines, &care_lines, &plan_lines, &money_lines})
         for (std::string& line : more())
             out.push_back(std::move(line));
+    for (const auto& [kind, rest] : cash_lines())
+        out.push_back(line(kind, first(), rest));
     return out;
 }
 

@@ -55,6 +55,12 @@ facts::CostLine cost_line(const std::string& key) {
     return out;
 }
 
+facts::Core core(const std::string& key) {
+    facts::Core out;
+    out.core = key;
+    return out;
+}
+
 facts::Route route(const std::string& key) {
     facts::Route out;
     out.route = key;

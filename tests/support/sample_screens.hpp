@@ -68,6 +68,10 @@ struct Sample {
 [[nodiscard]] Screen stagger();
 [[nodiscard]] Screen money();
 [[nodiscard]] Screen no_money();
+[[nodiscard]] Screen cores();
+[[nodiscard]] Screen cash();
+[[nodiscard]] Screen reserve();
+[[nodiscard]] Screen no_cores();
 
 /// One of each, with its name.
 [[nodiscard]] std::vector<Sample> every_screen();

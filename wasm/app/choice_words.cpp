@@ -5,6 +5,7 @@
 #include <array>
 
 #include "engine/facts/names.hpp"
+#include "engine/views/record_cash.hpp"
 #include "engine/views/record_money.hpp"
 #include "engine/views/record_plan.hpp"
 
@@ -58,12 +59,12 @@ constexpr std::array in_force_words{
 constexpr std::array task_days_words{Word::runs_working, Word::runs_calendar};
 constexpr std::array task_step_words{Word::step_begun, Word::step_promised, Word::step_finished};
 
-template <std::size_t Count>
-[[nodiscard]] std::vector<Word> list(const std::array<Word, Count>& words) {
+/// The words of a list.
+template <const auto& words>
+[[nodiscard]] std::vector<Word> listed() {
     return {words.begin(), words.end()};
 }
 
-/// The word of each value of an enumeration.
 template <class T>
 [[nodiscard]] std::vector<Word> each(Word (*word)(T)) {
     std::vector<Word> out;
@@ -72,75 +73,60 @@ template <class T>
     return out;
 }
 
-/// Of what is recorded of money.
-[[nodiscard]] std::vector<Word> money_words(Choices choices) {
-    if (choices == Choices::cost_group) return each(views::cost_group_word);
-    if (choices == Choices::cost_for) return each(views::cost_for_word);
-    if (choices == Choices::cost_taken) return each(views::cost_taken_word);
-    if (choices == Choices::duty_relief) return each(views::duty_relief_word);
-    return each(views::tax_round_word);
+/// The word of each value of an enumeration.
+template <auto word>
+[[nodiscard]] std::vector<Word> named() {
+    return each(word);
 }
+
+struct Row {
+    Choices choices;
+    std::vector<Word> (*words)();
+};
+
+/// Everything that a person chooses by hand.
+constexpr std::array choice_rows{
+    Row{Choices::limit_class, class_words},
+    Row{Choices::meter_drive, drive_words},
+    Row{Choices::calendar_rule, rule_words},
+    Row{Choices::part_condition, listed<part_condition_words>},
+    Row{Choices::carry_over, listed<carry_over_words>},
+    Row{Choices::combine, listed<combine_words>},
+    Row{Choices::item_role, listed<item_role_words>},
+    Row{Choices::anchor, listed<anchor_words>},
+    Row{Choices::applicability, listed<applicability_words>},
+    Row{Choices::event_kind, listed<event_kind_words>},
+    Row{Choices::wear_sense, listed<wear_sense_words>},
+    Row{Choices::adjust_reason, listed<adjust_reason_words>},
+    Row{Choices::operation, listed<operation_words>},
+    Row{Choices::task_days, listed<task_days_words>},
+    Row{Choices::task_step, listed<task_step_words>},
+    Row{Choices::in_force, listed<in_force_words>},
+    Row{Choices::plan_work, named<views::plan_work_word>},
+    Row{Choices::route_by, named<views::route_by_word>},
+    Row{Choices::carriage, named<views::carriage_word>},
+    Row{Choices::price_basis, named<views::price_basis_word>},
+    Row{Choices::tax_case, named<views::tax_case_word>},
+    Row{Choices::acceptance, named<views::acceptance_word>},
+    Row{Choices::warranty_from, named<views::warranty_from_word>},
+    Row{Choices::cost_group, named<views::cost_group_word>},
+    Row{Choices::cost_for, named<views::cost_for_word>},
+    Row{Choices::cost_taken, named<views::cost_taken_word>},
+    Row{Choices::duty_relief, named<views::duty_relief_word>},
+    Row{Choices::tax_round, named<views::tax_round_word>},
+    Row{Choices::core_grade, named<views::core_grade_word>},
+    Row{Choices::core_from, named<views::core_from_word>},
+    Row{Choices::core_stage, named<views::core_stage_word>},
+    Row{Choices::paid_at, named<views::paid_at_word>},
+    Row{Choices::holder_role, named<views::holder_role_word>},
+};
 
 }  // namespace
 
 std::vector<Word> option_words(Choices choices) {
-    switch (choices) {
-        case Choices::limit_class:
-            return class_words();
-        case Choices::meter_drive:
-            return drive_words();
-        case Choices::calendar_rule:
-            return rule_words();
-        case Choices::part_condition:
-            return list(part_condition_words);
-        case Choices::carry_over:
-            return list(carry_over_words);
-        case Choices::combine:
-            return list(combine_words);
-        case Choices::item_role:
-            return list(item_role_words);
-        case Choices::anchor:
-            return list(anchor_words);
-        case Choices::applicability:
-            return list(applicability_words);
-        case Choices::event_kind:
-            return list(event_kind_words);
-        case Choices::wear_sense:
-            return list(wear_sense_words);
-        case Choices::adjust_reason:
-            return list(adjust_reason_words);
-        case Choices::operation:
-            return list(operation_words);
-        case Choices::task_days:
-            return list(task_days_words);
-        case Choices::task_step:
-            return list(task_step_words);
-        case Choices::plan_work:
-            return each(views::plan_work_word);
-        case Choices::route_by:
-            return each(views::route_by_word);
-        case Choices::carriage:
-            return each(views::carriage_word);
-        case Choices::price_basis:
-            return each(views::price_basis_word);
-        case Choices::tax_case:
-            return each(views::tax_case_word);
-        case Choices::acceptance:
-            return each(views::acceptance_word);
-        case Choices::warranty_from:
-            return each(views::warranty_from_word);
-        case Choices::cost_group:
-        case Choices::cost_for:
-        case Choices::cost_taken:
-        case Choices::duty_relief:
-        case Choices::tax_round:
-            return money_words(choices);
-        case Choices::in_force:
-            return list(in_force_words);
-        case Choices::clock:
-            break;  // nobody chooses one by hand
-    }
-    return {};
+    for (const Row& row : choice_rows)
+        if (row.choices == choices) return row.words();
+    return {};  // nobody chooses one by hand
 }
 
 }  // namespace twoclocks::canvas

@@ -4,6 +4,8 @@
 #include "wasm/app/inside.hpp"
 #include "wasm/app/written.hpp"
 
+#include <algorithm>
+#include <array>
 #include <utility>
 
 #include "engine/base/message_args.hpp"
@@ -16,64 +18,40 @@ using base::Word;
 
 constexpr std::string_view search_mark = "find-";
 
+// What forms need under them: these nothing, a record, an item, or a part; the others an aircraft.
+constexpr std::array of_nothing{FormKind::new_aircraft,
+                                FormKind::author,
+                                FormKind::specimen,
+                                FormKind::fleet_bound,
+                                FormKind::new_part};
+constexpr std::array of_a_record{FormKind::correct, FormKind::withdraw, FormKind::sign_event};
+constexpr std::array of_an_item{FormKind::change_limit, FormKind::permit, FormKind::rename_item};
+constexpr std::array of_a_part{FormKind::part_fit,
+                               FormKind::part_remove,
+                               FormKind::part_move,
+                               FormKind::part_scrap,
+                               FormKind::part_work,
+                               FormKind::part_rebuild};
+
+template <std::size_t Count>
+[[nodiscard]] bool is_one(const std::array<FormKind, Count>& kinds, FormKind kind) {
+    return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
+}
+
 /// A form of this kind says nothing without its aircraft or record.
 [[nodiscard]] bool has_ground(Inside& in, FormKind kind, base::Id subject) {
-    switch (kind) {
-        case FormKind::new_aircraft:
-        case FormKind::author:
-        case FormKind::specimen:
-        case FormKind::fleet_bound:
-            return true;
-        case FormKind::correct:
-        case FormKind::withdraw:
-        case FormKind::sign_event:
-            return !in.ledger.visible().with_id(subject).empty();
-        case FormKind::meter_change:
-        case FormKind::work_done:
-        case FormKind::usage_plan:
-        case FormKind::parked:
-        case FormKind::event:
-        case FormKind::wear_limit:
-        case FormKind::measure_wear:
-        case FormKind::storage:
-        case FormKind::return_to_service:
-        case FormKind::meter_adjusted:
-        case FormKind::flown_as:
-        case FormKind::hours_factor:
-        case FormKind::plan_task:
-        case FormKind::plan_step:
-        case FormKind::plan_terms:
-        case FormKind::closed_days:
-        case FormKind::route:
-        case FormKind::plan_costs:
-        case FormKind::plan_kept:
-        case FormKind::cost_line:
-        case FormKind::exchange_rate:
-        case FormKind::price_list:
-        case FormKind::cost_terms:
-        case FormKind::from_template:
-            return in.assessed(aircraft_of_subject(in.ledger.visible(), subject)) != nullptr;
-        case FormKind::change_limit:
-        case FormKind::permit:
-        case FormKind::rename_item:
-            return item_of(in.context_of(subject), subject) != nullptr;
-        case FormKind::new_item:
-        case FormKind::directive:
-            return in.part(subject) != nullptr || in.assessed(subject) != nullptr;
-        case FormKind::decide:
-        case FormKind::means:
-            return can_change_directive(subject, in.context_of(subject));
-        case FormKind::new_part:
-            return true;
-        case FormKind::part_fit:
-        case FormKind::part_remove:
-        case FormKind::part_move:
-        case FormKind::part_scrap:
-        case FormKind::part_work:
-        case FormKind::part_rebuild:
-            return in.part(subject) != nullptr;
-    }
-    return false;
+    if (is_one(of_nothing, kind)) return true;
+    if (is_one(of_a_record, kind)) return !in.ledger.visible().with_id(subject).empty();
+    if (is_one(of_an_item, kind)) return item_of(in.context_of(subject), subject) != nullptr;
+    if (is_one(of_a_part, kind)) return in.part(subject) != nullptr;
+    if (kind == FormKind::decide || kind == FormKind::means)
+        return can_change_directive(subject, in.context_of(subject));
+    if (kind == FormKind::new_item || kind == FormKind::directive)
+        return in.part(subject) != nullptr || in.assessed(subject) != nullptr;
+    const views::Assessed* aircraft =
+        in.assessed(aircraft_of_subject(in.ledger.visible(), subject));
+    const bool needs_core = kind == FormKind::core_step;
+    return aircraft != nullptr && (!needs_core || !aircraft->state.money.cores.empty());
 }
 
 [[nodiscard]] base::Arg when_arg(const Inside& in, base::Date day) {

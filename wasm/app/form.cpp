@@ -85,13 +85,20 @@ constexpr std::array all_steps{
     Steps{FormKind::exchange_rate, make_exchange_rate, take_exchange_rate},
     Steps{FormKind::price_list, make_price_list, take_price_list},
     Steps{FormKind::cost_terms, make_cost_terms, take_cost_terms},
+    Steps{FormKind::core, make_core, take_core},
+    Steps{FormKind::core_step, make_core_step, take_core_step},
+    Steps{FormKind::pay_term, make_pay_term, take_pay_term},
+    Steps{FormKind::payment, make_payment, take_payment},
+    Steps{FormKind::balance, make_balance, take_balance},
+    Steps{FormKind::reserve_terms, make_reserve_terms, take_reserve_terms},
+    Steps{FormKind::holder, make_holder, take_holder},
 };
 
 constexpr bool is_in_order() {
     for (std::size_t place = 0; place < all_steps.size(); ++place) {
         if (all_steps[place].kind != static_cast<FormKind>(place)) return false;
     }
-    return all_steps.back().kind == FormKind::cost_terms;
+    return all_steps.back().kind == FormKind::holder;
 }
 
 static_assert(is_in_order());
@@ -141,6 +148,9 @@ void reshape(Form& form, const FormContext& context) {
     if (form.kind == FormKind::plan_task) reshape_plan_task(form, context);
     if (form.kind == FormKind::route) reshape_route(form, context);
     if (form.kind == FormKind::cost_line) reshape_cost_line(form, context);
+    if (form.kind == FormKind::core) reshape_core(form, context);
+    if (form.kind == FormKind::pay_term) reshape_pay_term(form, context);
+    if (form.kind == FormKind::holder) reshape_holder(form, context);
 }
 
 std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Signer& signer) {

@@ -1,5 +1,6 @@
 // What the money of a campaign rests on: lines, rates, price lists, terms.
 #include "wasm/app/form_fields.hpp"
+#include "wasm/app/form_keys.hpp"
 #include "wasm/app/form_kinds.hpp"
 #include "wasm/app/form_plan.hpp"
 #include "wasm/app/limit_fields.hpp"
@@ -40,22 +41,6 @@ constexpr std::array<std::string_view, 8> usual_fields{"line_name",
     return context.aircraft == nullptr ? base::Currency{} : budget::home_of(*context.aircraft);
 }
 
-/// A choice in the place of a field that holds a key; its first option is none.
-template <class Rows, class Key, class Name>
-void choose_key(Form& form, const char* id, Word none, const Rows& rows, Key key_of, Name name_of) {
-    FieldView* field = find_field(form, id);
-    if (field == nullptr) return;
-    FieldView list = make_choice(id, Word::blank, {none}, 0);
-    list.label = field->label;
-    list.optional = true;
-    for (const auto& row : rows) {
-        if (key_of(row) == field->text)
-            list.chosen = static_cast<std::int32_t>(list.options.size());
-        list.options.push_back({Word::record_of, {name_of(row)}});
-    }
-    *field = std::move(list);
-}
-
 [[nodiscard]] std::string key_of_line(const CostLineState& line) {
     return line.said.line;
 }
@@ -64,23 +49,9 @@ void choose_key(Form& form, const char* id, Word none, const Rows& rows, Key key
     return route.said.route;
 }
 
-/// What stands at a choice that choose_key made.
-template <class Rows, class Key>
-[[nodiscard]] std::string chosen_key(FieldReader& reader,
-                                     const char* id,
-                                     const Rows& rows,
-                                     Key key_of) {
-    const std::int32_t place = reader.choice(id) - 1;
-    const bool is_one = place >= 0 && place < static_cast<std::int32_t>(rows.size());
-    return is_one ? key_of(rows[static_cast<std::size_t>(place)]) : std::string{};
-}
-
 /// The line chosen in the list; null for a new one.
 [[nodiscard]] const CostLineState* line_in(const Form& form, const FormContext& context) {
-    const auto& lines = lines_in(context);
-    const std::int32_t place = form.fields.front().chosen - 1;
-    const bool is_one = place >= 0 && place < static_cast<std::int32_t>(lines.size());
-    return is_one ? &lines[static_cast<std::size_t>(place)] : nullptr;
+    return chosen_in(form, lines_in(context));
 }
 
 void lay_out(Form& form, const FormContext& context) {
@@ -114,10 +85,9 @@ void lay_out(Form& form, const FormContext& context) {
 void make_cost_line(Form& form, const FormContext& context) {
     form.title = Word::form_cost_line;
     form.intro = Word::form_cost_line_intro;
-    FieldView list = make_choice("line", Word::field_which_line, {Word::field_new_route}, 0);
-    for (const CostLineState& one : lines_in(context))
-        list.options.push_back({Word::record_of, {views::cost_name(one.said)}});
-    form.fields.push_back(std::move(list));
+    add_which(form, "line", Word::field_which_line, lines_in(context), [](const auto& one) {
+        return views::cost_name(one.said);
+    });
     lay_out(form, context);
 }
 
@@ -127,12 +97,7 @@ void reshape_cost_line(Form& form, const FormContext& context) {
 }
 
 void choose_cost_line(Form& form, const FormContext& context, const std::string& key) {
-    const auto& lines = lines_in(context);
-    const auto found = std::find_if(
-        lines.begin(), lines.end(), [&](const CostLineState& one) { return one.said.line == key; });
-    if (found == lines.end()) return;
-    form.fields.front().chosen = static_cast<std::int32_t>(found - lines.begin()) + 1;
-    lay_out(form, context);
+    if (choose_in(form, lines_in(context), key_of_line, key)) lay_out(form, context);
 }
 
 Facts take_cost_line(Form& form, const FormContext& context, Signer& signer) {

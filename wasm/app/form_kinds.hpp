@@ -98,6 +98,28 @@ void make_price_list(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_price_list(Form& form, const FormContext& context, Signer& signer);
 void make_cost_terms(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_cost_terms(Form& form, const FormContext& context, Signer& signer);
+void make_core(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_core(Form& form, const FormContext& context, Signer& signer);
+void make_core_step(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_core_step(Form& form, const FormContext& context, Signer& signer);
+void make_pay_term(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_pay_term(Form& form, const FormContext& context, Signer& signer);
+void make_payment(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_payment(Form& form, const FormContext& context, Signer& signer);
+void make_balance(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_balance(Form& form, const FormContext& context, Signer& signer);
+void make_reserve_terms(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_reserve_terms(Form& form, const FormContext& context, Signer& signer);
+void make_holder(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_holder(Form& form, const FormContext& context, Signer& signer);
+/// What follows from the record that was chosen in the form, and choosing it by its key.
+void reshape_core(Form& form, const FormContext& context);
+void reshape_pay_term(Form& form, const FormContext& context);
+void reshape_holder(Form& form, const FormContext& context);
+void choose_core(Form& form, const FormContext& context, const std::string& key);
+void choose_pay_term(Form& form, const FormContext& context, const std::string& key);
+void choose_holder(Form& form, const FormContext& context, const std::string& key);
+void choose_balance(Form& form, const FormContext& context, const std::string& key);
 /// What follows from the line that was chosen in the form, and choosing it by its key.
 void reshape_cost_line(Form& form, const FormContext& context);
 void choose_cost_line(Form& form, const FormContext& context, const std::string& key);

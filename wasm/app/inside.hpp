@@ -46,6 +46,9 @@ struct Place {
         routes,
         stagger,
         money,
+        cores,
+        cash,
+        reserve,
         parts,
         part
     };
@@ -120,6 +123,7 @@ struct AppState::Inside {
     std::optional<views::RoutesView> routes;
     std::optional<views::StaggerView> staggered;
     std::optional<views::MoneyView> costed;
+    std::optional<views::SumsView> summed;
     std::optional<std::vector<timeline::PartState>> worked_out;  // parts, when they were asked for
 
     // --- where the person is

@@ -2,6 +2,7 @@
 
 #include "wasm/app/form_kinds.hpp"
 
+#include <array>
 #include <utility>
 
 #include "engine/views/plan_induction.hpp"
@@ -17,6 +18,24 @@ namespace {
     for (FieldView& field : out.fields)
         field.optional = true;
     return out;
+}
+
+/// What chooses a record by its key in a form of a kind.
+[[nodiscard]] auto chooser_of(FormKind kind) {
+    struct Row {
+        FormKind kind;
+        void (*choose)(Form&, const FormContext&, const std::string&);
+    };
+
+    constexpr std::array rows{Row{FormKind::route, choose_route},
+                              Row{FormKind::cost_line, choose_cost_line},
+                              Row{FormKind::core_step, choose_core},
+                              Row{FormKind::pay_term, choose_pay_term},
+                              Row{FormKind::balance, choose_balance},
+                              Row{FormKind::holder, choose_holder}};
+    for (const Row& row : rows)
+        if (row.kind == kind) return row.choose;
+    return choose_task;
 }
 
 }  // namespace
@@ -113,13 +132,9 @@ void open_page(AppState::Inside& in, const intent::OpenTask& intent) {
     in.open({Place::Kind::form, intent.aircraft});
     in.open_form(intent.kind, intent.aircraft);
     const FormContext context = in.context_of(intent.aircraft);
+    const auto choose = chooser_of(intent.kind);
     for (Form* const form : {&in.form, &in.entry.fresh})
-        if (intent.kind == FormKind::route)
-            choose_route(*form, context, intent.task);
-        else if (intent.kind == FormKind::cost_line)
-            choose_cost_line(*form, context, intent.task);
-        else
-            choose_task(*form, context, intent.task);
+        choose(*form, context, intent.task);
 }
 
 void open_page(AppState::Inside& in, const intent::OpenRoutes& intent) {

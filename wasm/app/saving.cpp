@@ -132,6 +132,7 @@ void AppState::Inside::reassess(base::Id aircraft) {
     routes.reset();
     staggered.reset();
     costed.reset();
+    summed.reset();
     auto recorded = views::assess_recorded(ledger.visible(), aircraft, today);
     if (recorded)
         fleet.insert_or_assign(aircraft, std::move(*recorded));

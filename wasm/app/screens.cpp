@@ -88,6 +88,9 @@ using base::Word;
         case Place::Kind::routes:
         case Place::Kind::stagger:
         case Place::Kind::money:
+        case Place::Kind::cores:
+        case Place::Kind::cash:
+        case Place::Kind::reserve:
         case Place::Kind::parts:
             return Beside{fleet_page(in), here.subject};
         case Place::Kind::part: {
@@ -165,6 +168,10 @@ using base::Word;
             return stagger_page(in);
         case Place::Kind::money:
             return money_page(in, *aircraft);
+        case Place::Kind::cores:
+        case Place::Kind::cash:
+        case Place::Kind::reserve:
+            return sums_page(in, here.kind, *aircraft);
         case Place::Kind::parts:
             return parts_page(in.parts_asked, here.subject, in.context_of(here.subject));
         case Place::Kind::part:
@@ -190,6 +197,9 @@ using base::Word;
         case Place::Kind::routes:
         case Place::Kind::stagger:
         case Place::Kind::money:
+        case Place::Kind::cores:
+        case Place::Kind::cash:
+        case Place::Kind::reserve:
         case Place::Kind::parts:
         case Place::Kind::part:
             return Tab::fleet;
@@ -231,12 +241,11 @@ void AppState::Inside::make_screen() {
     screen = {};
     if (two_panes) screen.beside = beside_of(*this);
     const Place::Kind kind = here().kind;
+    // What is itself a list stands at its side; everything else was chosen from one.
     const bool chosen =
-        kind == Place::Kind::aircraft || kind == Place::Kind::pad || kind == Place::Kind::checks ||
-        kind == Place::Kind::status || kind == Place::Kind::form || kind == Place::Kind::parts ||
-        kind == Place::Kind::part || kind == Place::Kind::on_return || kind == Place::Kind::sure ||
-        kind == Place::Kind::plan || kind == Place::Kind::routes || kind == Place::Kind::stagger ||
-        kind == Place::Kind::money || !screen.beside;
+        !screen.beside ||
+        (kind != Place::Kind::fleet && kind != Place::Kind::log && kind != Place::Kind::history &&
+         kind != Place::Kind::files && kind != Place::Kind::specimen);
     screen.page = chosen ? page_of(*this) : page_beside(*this, *screen.beside);
     screen.tab = caution_accepted ? tab_of(*this) : Tab::none;
     screen.can_go_back = places.size() > 1;
@@ -265,6 +274,8 @@ void AppState::Inside::make_screen() {
         screen.whys = views::whys_of(sure->view);
     if (const auto* plan = std::get_if<PlanPage>(&screen.page))
         screen.whys = views::whys_of(plan->view);
+    if (const auto* sums = std::get_if<SumsPage>(&screen.page))
+        screen.whys = views::whys_of(sums->view);
     if (const auto* costs = std::get_if<MoneyPage>(&screen.page))
         screen.whys = views::whys_of(costs->view);
     if (!std::holds_alternative<RecordSheet>(screen.page)) screen.sheet = sheet;

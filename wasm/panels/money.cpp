@@ -120,6 +120,21 @@ class MoneyShown {
             ui_.gap(space::middle);
         }
         all(view_.effects, Type::small, Tone::soft);
+        onward();
+    }
+
+    /// The pages that follow from it.
+    void onward() {
+        constexpr std::array pages{
+            views::SumsOf::cores, views::SumsOf::cash, views::SumsOf::reserve};
+        const std::int32_t pressed =
+            button_row(ui_,
+                       {{"cores", ui_.say(Word::button_cores), true, view_.registration},
+                        {"cash", ui_.say(Word::button_cash), true, view_.registration},
+                        {"reserve", ui_.say(Word::button_reserve), true, view_.registration}});
+        if (pressed >= 0)
+            answer_ = intent::OpenSums{view_.id, pages[static_cast<std::size_t>(pressed)]};
+        ui_.gap(space::small);
     }
 
     void movers() {

@@ -36,6 +36,7 @@ struct ListPane {
 [[nodiscard]] Answer working_panel(Ui& ui, const Rect& area, const WorkingPage& page);
 [[nodiscard]] Answer routes_panel(Ui& ui, const Rect& area, const RoutesPage& page);
 [[nodiscard]] Answer stagger_panel(Ui& ui, const Rect& area, const StaggerPage& page);
+[[nodiscard]] Answer sums_panel(Ui& ui, const Rect& area, const SumsPage& page);
 [[nodiscard]] Answer money_panel(Ui& ui, const Rect& area, const MoneyPage& page);
 [[nodiscard]] Answer return_panel(Ui& ui, const Rect& area, const ReturnPage& page);
 [[nodiscard]] Answer checks_panel(Ui& ui, const Rect& area, const ChecksPage& page);
