@@ -1,6 +1,7 @@
 #include "engine/budget/cash.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "engine/base/message_args.hpp"
 #include "engine/base/order.hpp"
@@ -75,7 +76,7 @@ class Gathering {
         std::erase_if(flows_, [](const Flow& flow) { return flow.amount == 0; });
         for (Flow& flow : flows_)
             if (flow.kind != FlowKind::paid && flow.on && *flow.on < setting_.today)
-                flow.on = setting_.today;
+                flow.was_due = std::exchange(flow.on, setting_.today);
         base::sort_stably(flows_, [](const Flow& one, const Flow& other) {
             if (one.on.has_value() != other.on.has_value()) return one.on.has_value();
             if (one.on && *one.on != *other.on) return *one.on < *other.on;

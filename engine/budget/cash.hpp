@@ -34,6 +34,7 @@ struct Flow {
     std::optional<facts::PaidAt> at;
     std::int64_t amount{0};
     std::optional<base::Date> on;
+    std::optional<base::Date> was_due{};  // where that day is over and it is owed today
     base::Id fact;
 };
 

@@ -8,7 +8,7 @@ using facts::CostGroup;
 using facts::CostLine;
 using facts::CostTaken;
 
-constexpr std::int32_t thousand = 1'000;
+constexpr std::int32_t whole_quantity = 1'000;
 
 [[nodiscard]] UsualLine usual(const char* key, CostGroup group, Word name = Word::blank) {
     UsualLine out;
@@ -34,9 +34,9 @@ std::vector<UsualLine> usual_lines() {
     kit.line.work = facts::CostFor::overhaul;
     kit.line.at_shipment = true;
     UsualLine labour = usual("labour", CostGroup::labour, Word::usual_labour);
-    labour.line.low_quantity = 220 * thousand;
-    labour.line.quantity = 240 * thousand;
-    labour.line.high_quantity = 320 * thousand;
+    labour.line.low_quantity = 220 * whole_quantity;
+    labour.line.quantity = 240 * whole_quantity;
+    labour.line.high_quantity = 320 * whole_quantity;
     UsualLine own = engine("engine_own", Word::usual_engine_own);
     own.line.taken = CostTaken::chosen;
     UsualLine interior = usual("interior", CostGroup::interior);

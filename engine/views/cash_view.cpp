@@ -57,6 +57,10 @@ struct Cash {
 [[nodiscard]] SumsPair pair_of(const Flow& flow, const Cash& cash) {
     const bool is_with = flow.kind == FlowKind::share && flow.at;
     const base::Arg day = flow.on ? base::day_arg(*flow.on) : base::word_arg(Word::cash_no_day);
+    if (flow.was_due)
+        return {name_of(flow),
+                {Word::record_of, {cash.money(flow.amount)}},
+                {Word::cash_was_due, {base::day_arg(*flow.was_due)}}};
     std::vector<base::Arg> when{day};
     if (is_with) when.push_back(base::word_arg(paid_at_word(*flow.at)));
     return {name_of(flow),
@@ -221,6 +225,7 @@ SumsView make_cash_view(const Assessed& aircraft, const Living& living) {
     add_terms(cash, view);
     view.notes.push_back({Word::money_estimate, {base::day_arg(aircraft.today)}});
     view.notes.push_back({Word::cash_amounts_note, {}});
+    view.notes.push_back({Word::cash_reserve_note, {}});
     view.notes.push_back(
         money.terms.tax_back_days
             ? Message{Word::cash_tax_note, {base::whole_arg(*money.terms.tax_back_days)}}

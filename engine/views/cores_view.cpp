@@ -56,7 +56,6 @@ class CoreWords {
         line(standing_word(core_), {});
         days();
         what_goes();
-        if (group_of(core_) != Group::done) outcomes();
         row_.notes = core_.notes;
         return std::move(row_);
     }
@@ -107,22 +106,13 @@ class CoreWords {
         if (!said.serial.empty()) line(Word::core_serial, {base::text_arg(said.serial)});
         if (!said.part_numbers.empty())
             line(Word::core_numbers, {base::text_arg(said.part_numbers)});
-        if (!said.kit.empty()) line(Word::core_of_kit, {base::text_arg(said.kit)});
         if (said.log_card) line(Word::core_log_card, {});
         if (said.export_by) line(Word::core_export_by, {base::day_arg(*said.export_by)});
-        if (said.charge) line(Word::core_charged, {base::money_arg(*said.charge)});
-    }
-
-    void outcomes() {
-        if (core_.said.destroy || core_.outcomes.size() < 2) return;
-        for (const budget::CoreOutcome& one : core_.outcomes) {
-            const base::Arg grade = base::word_arg(core_grade_word(one.grade));
-            if (one.permille > 0)
-                line(Word::core_outcome,
-                     {grade, money(one.amount), base::short_decimal_arg(one.permille, 1)});
-            else
-                line(Word::core_outcome_open, {grade, money(one.amount)});
-        }
+        if (said.charge && !said.kit.empty())
+            line(Word::core_charged_with,
+                 {base::money_arg(*said.charge), base::text_arg(said.kit)});
+        else if (said.charge)
+            line(Word::core_charged, {base::money_arg(*said.charge)});
     }
 
     const CoreWorked& core_;
@@ -130,6 +120,27 @@ class CoreWords {
     base::Date today_;
     SumsRow row_;
 };
+
+/// Whether the part with its serial number, if it is aboard, has a part number that is taken.
+void check_number(const Assessed& aircraft, CoreWorked& core) {
+    const facts::Core& said = core.said;
+    if (said.serial.empty() || said.part_numbers.empty()) return;
+    for (const timeline::PartState& part : aircraft.parts) {
+        if (part.serial != said.serial || part.part_number.empty()) continue;
+        const std::string wanted = ',' + said.part_numbers + ',';
+        std::string plain;
+        for (const char sign : wanted)
+            if (sign != ' ') plain += sign;
+        if (plain.find(',' + part.part_number + ',') != std::string::npos) continue;
+        base::Problem problem = base::trouble(base::Trouble::core_number,
+                                              {core_label(said),
+                                               base::text_arg(said.serial),
+                                               base::text_arg(part.part_number),
+                                               base::text_arg(said.part_numbers)});
+        problem.severity = base::Severity::caution;
+        core.notes.push_back(std::move(problem));
+    }
+}
 
 /// What can be counted on of the open ones, with what each adds.
 void add_top(const std::vector<CoreWorked>& cores, base::Currency home, SumsView& view) {
@@ -151,10 +162,7 @@ void add_top(const std::vector<CoreWorked>& cores, base::Currency home, SumsView
     counted.why = {{Word::why_cores, {}}, counted.text, {}};
     for (const CoreWorked& core : cores)
         if (is_open(core.standing) && !core.said.destroy && core.known)
-            add(counted.why,
-                Word::why_money_credit,
-                {core_label(core.said), money(core.credit.likely)},
-                core.fact);
+            explain_core(counted.why, core, home);
     add(counted.why, Word::why_cores_rule, {});
     add_sum(counted.why, Word::why_cores_sum, {money(sum.likely)});
     view.top.push_back(std::move(counted));
@@ -165,6 +173,23 @@ void add_top(const std::vector<CoreWorked>& cores, base::Currency home, SumsView
 
 }  // namespace
 
+void explain_core(Why& why, const CoreWorked& core, base::Currency home) {
+    const auto money = [&](std::int64_t minor_units) {
+        return base::money_arg({minor_units, home});
+    };
+    add(why, Word::why_money_credit, {core_label(core.said), money(core.credit.likely)}, core.fact);
+    if (core.outcomes.size() < 2) return;
+    for (const budget::CoreOutcome& one : core.outcomes) {
+        const base::Arg grade = base::word_arg(core_grade_word(one.grade));
+        if (one.permille > 0)
+            add(why,
+                Word::core_outcome,
+                {grade, money(one.amount), base::short_decimal_arg(one.permille, 1)});
+        else
+            add(why, Word::core_outcome_open, {grade, money(one.amount)});
+    }
+}
+
 SumsView make_cores_view(const Assessed& aircraft, const Living& living) {
     SumsView view;
     view.id = aircraft.state.id;
@@ -173,6 +198,8 @@ SumsView make_cores_view(const Assessed& aircraft, const Living& living) {
     const budget::Setting setting =
         budget::setting_of(aircraft.state, aircraft.today, pay_days(living));
     std::vector<CoreWorked> cores = budget::cores_of(aircraft.state.money.cores, setting);
+    for (CoreWorked& core : cores)
+        check_number(aircraft, core);
     if (cores.empty()) view.missing = {Word::cores_nothing, {}};
     std::stable_sort(
         cores.begin(), cores.end(), [](const CoreWorked& one, const CoreWorked& other) {

@@ -156,10 +156,13 @@ std::vector<MoverRow> mover_rows(const budget::Estimate& estimate) {
         constexpr std::int64_t whole = 1'000;
         const std::int64_t share =
             most >= whole ? mover.swing / (most / whole) : mover.swing * whole / most;
-        const base::Arg name =
-            mover.core < 0 ? cost_name(estimate.lines[static_cast<std::size_t>(mover.line)].said)
-                           : core_label(estimate.cores[static_cast<std::size_t>(mover.core)].said);
-        out.push_back({{Word::record_of, {name}},
+        const Message name =
+            mover.core < 0
+                ? Message{Word::record_of,
+                          {cost_name(estimate.lines[static_cast<std::size_t>(mover.line)].said)}}
+                : Message{Word::cash_core_credit,
+                          {core_label(estimate.cores[static_cast<std::size_t>(mover.core)].said)}};
+        out.push_back({name,
                        {Word::record_of, {base::cost_arg({mover.swing, estimate.home})}},
                        static_cast<std::int32_t>(std::min(share, whole))});
     }

@@ -4,10 +4,10 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/budget/from_records.hpp"
+#include "engine/views/cores_view.hpp"
 #include "engine/views/money_estimate.hpp"
 #include "engine/views/money_paths.hpp"
 #include "engine/views/money_rows.hpp"
-#include "engine/views/record_cash.hpp"
 #include "engine/views/record_money.hpp"
 #include "engine/views/record_plan.hpp"
 #include "engine/views/routes_view.hpp"
@@ -67,11 +67,7 @@ void add_credits(const Estimate& estimate, Why& why) {
     const WhyLine sum = why.lines.back();
     why.lines.pop_back();
     for (const budget::CoreWorked& core : estimate.cores)
-        if (core.known)
-            add(why,
-                Word::why_money_credit,
-                {core_label(core.said), base::money_arg({core.credit.likely, estimate.home})},
-                core.fact);
+        if (core.known) explain_core(why, core, estimate.home);
     why.lines.push_back(sum);
 }
 

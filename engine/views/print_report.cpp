@@ -1,17 +1,31 @@
 // Every view of a journal at once: what the report program prints.
 #include "engine/facts/parse.hpp"
+#include "engine/views/cash_view.hpp"
+#include "engine/views/cores_view.hpp"
 #include "engine/views/json_object.hpp"
 #include "engine/views/money_view.hpp"
 #include "engine/views/otherwise.hpp"
 #include "engine/views/plan_view.hpp"
 #include "engine/views/print_views.hpp"
+#include "engine/views/reserve_view.hpp"
 #include "engine/views/routes_view.hpp"
 #include "engine/views/status_view.hpp"
 #include "engine/views/sure_view.hpp"
 
 namespace twoclocks::views {
+namespace {
 
 using base::Region;
+
+/// The campaign of each aircraft, lived through once for every view of it.
+[[nodiscard]] std::vector<Living> lives_of(const std::vector<Assessed>& fleet) {
+    std::vector<Living> out;
+    for (const Assessed& one : fleet)
+        out.push_back(live(one, one.state.campaign, plan::campaign_count));
+    return out;
+}
+
+}  // namespace
 
 std::string print_report(std::string_view journal_text, base::Date today, const Region& region) {
     const facts::Parsed parsed = facts::parse_journal(journal_text);
@@ -33,9 +47,18 @@ std::string print_report(std::string_view journal_text, base::Date today, const 
     out.put("sure", list_of(fleet, [&](const Assessed& one) {
                 return to_json(make_sure_view(one, std::nullopt), region);
             }));
-    out.put("plans", list_of(fleet, [&](const Assessed& one) {
-                return to_json(make_plan_view(one), region);
+    const std::vector<Living> lives = lives_of(fleet);
+    const auto lived = [&](const auto& make) {
+        std::size_t place = 0;
+        return list_of(
+            fleet, [&](const Assessed& one) { return to_json(make(one, lives[place++]), region); });
+    };
+    out.put("plans", lived([](const auto& one, const Living& living) {
+                return make_plan_view(one, living);
             }));
+    out.put("cores", lived(make_cores_view));
+    out.put("cash", lived(make_cash_view));
+    out.put("reserve", lived(make_reserve_view));
     out.put("routes", list_of(fleet, [&](const Assessed& one) {
                 return to_json(make_routes_view(one), region);
             }));

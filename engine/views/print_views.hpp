@@ -13,6 +13,7 @@
 #include "engine/views/routes.hpp"
 #include "engine/views/stagger_view.hpp"
 #include "engine/views/status.hpp"
+#include "engine/views/sums.hpp"
 #include "engine/views/sure.hpp"
 
 namespace twoclocks::views {
@@ -55,6 +56,10 @@ namespace twoclocks::views {
 /// What an overhaul costs.
 /// Units: as the fleet list. Errors: none. Source: our choice.
 [[nodiscard]] facts::Json to_json(const MoneyView& view, const base::Region& region);
+
+/// Cores, cash or the reserve.
+/// Units: as the fleet list. Errors: none. Source: our choice.
+[[nodiscard]] facts::Json to_json(const SumsView& view, const base::Region& region);
 
 /// Problems, each with its code, what happened, what to do, and its line.
 /// Units: text as a person reads it. Errors: none. Source: our choice.

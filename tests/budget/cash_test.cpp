@@ -122,11 +122,12 @@ TEST_CASE("what was paid takes the earliest shares, and too much is told", "[bud
     r.term("own", "kit", 300, PaidAt::order);
     // Not paid yet though the day is over: owed today.
     CHECK(r.course().flows.front().on == day("2026-03-01"));
+    CHECK(r.course().flows.front().was_due == day("2026-02-01"));
     r.paid("kit", "40000 EUR", "2026-02-02");
     CashCourse out = r.course();
     CHECK(amounts(out) == Amounts{-40'000'00, -60'000'00, -30'000'01});
     CHECK(out.flows.front().kind == FlowKind::paid);
-    CHECK(out.lowest == -90'000'01);  // what was paid is no longer in hand
+    CHECK(out.lowest == -90'000'01);                     // what was paid is no longer in hand
     r.payments.back().said.amount = money("30000 EUR");  // the first share, to the cent
     CHECK(amounts(r.course()) == Amounts{-30'000'00, -70'000'00, -30'000'01});
     r.payments.back().said.amount = money("40000 EUR");

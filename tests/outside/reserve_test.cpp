@@ -3,7 +3,10 @@
 
 #include "tests/budget/lines.hpp"
 
+#include <algorithm>
 #include <cmath>
+#include <fstream>
+#include <sstream>
 
 #include "engine/budget/cash.hpp"
 #include "engine/budget/growth.hpp"
@@ -53,6 +56,39 @@ TEST_CASE("payment and future value of two spreadsheet-style libraries", "[outsi
     }
     // 1,188.443412 x 1.1 = 1,307.287753: a gain, so a cost below nothing, rounded up.
     CHECK(*present_cost(course, day("2026-01-01"), 100) == -1'307'28);
+}
+
+TEST_CASE("400 deposits, sums and present values of two finance libraries", "[outside][reserve]") {
+    // Source: deposits.csv, npm financial 0.2.4 and npm @formulajs/formulajs 4.6.1.
+    std::ifstream file{HOUSE_ROOT "/tests/outside/deposits.csv"};
+    std::int32_t rows = 0;
+    for (std::string line; std::getline(file, line);) {
+        if (line.empty() || line.front() == '#') continue;
+        std::replace(line.begin(), line.end(), ',', ' ');
+        std::istringstream cells{line};
+        double goal = 0;
+        double hand = 0;
+        double rate = 0;
+        std::int32_t months = 0;
+        double deposit = 0;
+        double grown = 0;
+        double worth = 0;
+        cells >> goal >> hand >> rate >> months >> deposit >> grown >> worth;
+        REQUIRE_FALSE(cells.fail());
+        const auto cents = [](double sum) { return std::llround(sum * 100); };
+        CAPTURE(line);
+        // Ours are whole cents: deposits and needs rounded up, what comes together down.
+        const auto is_up = [&](std::int64_t ours, double theirs) {
+            return static_cast<double>(ours) - theirs * 100 > -0.001 &&
+                   static_cast<double>(ours) - theirs * 100 < 1.001;
+        };
+        REQUIRE(is_up(*monthly_deposit(cents(goal), cents(hand), rate, months),
+                      std::max(0.0, deposit)));
+        REQUIRE(is_up(-*grown_to(cents(hand), 100'00, rate, months), -grown));
+        REQUIRE(is_up(*needed_today(cents(goal), rate, months), worth));
+        ++rows;
+    }
+    CHECK(rows == 400);
 }
 
 TEST_CASE("the reserve case of a goal that rises", "[outside][reserve]") {

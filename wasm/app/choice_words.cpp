@@ -79,52 +79,52 @@ template <auto word>
     return each(word);
 }
 
-struct Row {
+struct ChoiceRow {
     Choices choices;
     std::vector<Word> (*words)();
 };
 
 /// Everything that a person chooses by hand.
 constexpr std::array choice_rows{
-    Row{Choices::limit_class, class_words},
-    Row{Choices::meter_drive, drive_words},
-    Row{Choices::calendar_rule, rule_words},
-    Row{Choices::part_condition, listed<part_condition_words>},
-    Row{Choices::carry_over, listed<carry_over_words>},
-    Row{Choices::combine, listed<combine_words>},
-    Row{Choices::item_role, listed<item_role_words>},
-    Row{Choices::anchor, listed<anchor_words>},
-    Row{Choices::applicability, listed<applicability_words>},
-    Row{Choices::event_kind, listed<event_kind_words>},
-    Row{Choices::wear_sense, listed<wear_sense_words>},
-    Row{Choices::adjust_reason, listed<adjust_reason_words>},
-    Row{Choices::operation, listed<operation_words>},
-    Row{Choices::task_days, listed<task_days_words>},
-    Row{Choices::task_step, listed<task_step_words>},
-    Row{Choices::in_force, listed<in_force_words>},
-    Row{Choices::plan_work, named<views::plan_work_word>},
-    Row{Choices::route_by, named<views::route_by_word>},
-    Row{Choices::carriage, named<views::carriage_word>},
-    Row{Choices::price_basis, named<views::price_basis_word>},
-    Row{Choices::tax_case, named<views::tax_case_word>},
-    Row{Choices::acceptance, named<views::acceptance_word>},
-    Row{Choices::warranty_from, named<views::warranty_from_word>},
-    Row{Choices::cost_group, named<views::cost_group_word>},
-    Row{Choices::cost_for, named<views::cost_for_word>},
-    Row{Choices::cost_taken, named<views::cost_taken_word>},
-    Row{Choices::duty_relief, named<views::duty_relief_word>},
-    Row{Choices::tax_round, named<views::tax_round_word>},
-    Row{Choices::core_grade, named<views::core_grade_word>},
-    Row{Choices::core_from, named<views::core_from_word>},
-    Row{Choices::core_stage, named<views::core_stage_word>},
-    Row{Choices::paid_at, named<views::paid_at_word>},
-    Row{Choices::holder_role, named<views::holder_role_word>},
+    ChoiceRow{Choices::limit_class, class_words},
+    ChoiceRow{Choices::meter_drive, drive_words},
+    ChoiceRow{Choices::calendar_rule, rule_words},
+    ChoiceRow{Choices::part_condition, listed<part_condition_words>},
+    ChoiceRow{Choices::carry_over, listed<carry_over_words>},
+    ChoiceRow{Choices::combine, listed<combine_words>},
+    ChoiceRow{Choices::item_role, listed<item_role_words>},
+    ChoiceRow{Choices::anchor, listed<anchor_words>},
+    ChoiceRow{Choices::applicability, listed<applicability_words>},
+    ChoiceRow{Choices::event_kind, listed<event_kind_words>},
+    ChoiceRow{Choices::wear_sense, listed<wear_sense_words>},
+    ChoiceRow{Choices::adjust_reason, listed<adjust_reason_words>},
+    ChoiceRow{Choices::operation, listed<operation_words>},
+    ChoiceRow{Choices::task_days, listed<task_days_words>},
+    ChoiceRow{Choices::task_step, listed<task_step_words>},
+    ChoiceRow{Choices::in_force, listed<in_force_words>},
+    ChoiceRow{Choices::plan_work, named<views::plan_work_word>},
+    ChoiceRow{Choices::route_by, named<views::route_by_word>},
+    ChoiceRow{Choices::carriage, named<views::carriage_word>},
+    ChoiceRow{Choices::price_basis, named<views::price_basis_word>},
+    ChoiceRow{Choices::tax_case, named<views::tax_case_word>},
+    ChoiceRow{Choices::acceptance, named<views::acceptance_word>},
+    ChoiceRow{Choices::warranty_from, named<views::warranty_from_word>},
+    ChoiceRow{Choices::cost_group, named<views::cost_group_word>},
+    ChoiceRow{Choices::cost_for, named<views::cost_for_word>},
+    ChoiceRow{Choices::cost_taken, named<views::cost_taken_word>},
+    ChoiceRow{Choices::duty_relief, named<views::duty_relief_word>},
+    ChoiceRow{Choices::tax_round, named<views::tax_round_word>},
+    ChoiceRow{Choices::core_grade, named<views::core_grade_word>},
+    ChoiceRow{Choices::core_from, named<views::core_from_word>},
+    ChoiceRow{Choices::core_stage, named<views::core_stage_word>},
+    ChoiceRow{Choices::paid_at, named<views::paid_at_word>},
+    ChoiceRow{Choices::holder_role, named<views::holder_role_word>},
 };
 
 }  // namespace
 
 std::vector<Word> option_words(Choices choices) {
-    for (const Row& row : choice_rows)
+    for (const ChoiceRow& row : choice_rows)
         if (row.choices == choices) return row.words();
     return {};  // nobody chooses one by hand
 }

@@ -127,6 +127,7 @@ class MoneyShown {
     void onward() {
         constexpr std::array pages{
             views::SumsOf::cores, views::SumsOf::cash, views::SumsOf::reserve};
+        ui_.gap(space::small);
         const std::int32_t pressed =
             button_row(ui_,
                        {{"cores", ui_.say(Word::button_cores), true, view_.registration},

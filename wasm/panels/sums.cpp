@@ -22,22 +22,22 @@ using views::SumsRow;
 using views::SumsView;
 
 /// What can be recorded at the end of each page.
-struct Recorded {
+struct Offered {
     SumsOf of;
     const char* id;
     Word label;
     FormKind form;
 };
 
-constexpr std::array recorded{
-    Recorded{SumsOf::cores, "core-add", Word::cores_add, FormKind::core},
-    Recorded{SumsOf::cores, "core-step", Word::cores_step, FormKind::core_step},
-    Recorded{SumsOf::cash, "payment-add", Word::cash_add_payment, FormKind::payment},
-    Recorded{SumsOf::cash, "term-add", Word::cash_add_term, FormKind::pay_term},
-    Recorded{SumsOf::cash, "balance-add", Word::reserve_add_balance, FormKind::balance},
-    Recorded{SumsOf::reserve, "balance-add", Word::reserve_add_balance, FormKind::balance},
-    Recorded{SumsOf::reserve, "reserve-add", Word::reserve_add_terms, FormKind::reserve_terms},
-    Recorded{SumsOf::reserve, "holder-add", Word::reserve_add_holder, FormKind::holder},
+constexpr std::array offered{
+    Offered{SumsOf::cores, "core-add", Word::cores_add, FormKind::core},
+    Offered{SumsOf::cores, "core-step", Word::cores_step, FormKind::core_step},
+    Offered{SumsOf::cash, "payment-add", Word::cash_add_payment, FormKind::payment},
+    Offered{SumsOf::cash, "term-add", Word::cash_add_term, FormKind::pay_term},
+    Offered{SumsOf::cash, "balance-add", Word::reserve_add_balance, FormKind::balance},
+    Offered{SumsOf::reserve, "balance-add", Word::reserve_add_balance, FormKind::balance},
+    Offered{SumsOf::reserve, "reserve-add", Word::reserve_add_terms, FormKind::reserve_terms},
+    Offered{SumsOf::reserve, "holder-add", Word::reserve_add_holder, FormKind::holder},
 };
 
 [[nodiscard]] FormKind form_of(SumsOpens opens) {
@@ -191,7 +191,7 @@ class SumsShown {
         std::vector<ButtonSpec> specs;
         std::vector<FormKind> forms;
         const bool is_empty = view_.missing.word != Word::blank;
-        for (const Recorded& one : recorded) {
+        for (const Offered& one : offered) {
             // Nothing happened to a core before there is one.
             const bool fits = one.of == view_.of && (one.form != FormKind::core_step || !is_empty);
             if (!fits) continue;

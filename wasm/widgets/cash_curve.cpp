@@ -6,10 +6,10 @@ namespace twoclocks::canvas {
 namespace {
 
 constexpr float curve_height = 148;
-constexpr float whole_permille = 1'000;
+constexpr float curve_whole = 1'000;
 
 [[nodiscard]] float share(std::int32_t permille) {
-    return static_cast<float>(permille) / whole_permille;
+    return static_cast<float>(permille) / curve_whole;
 }
 
 /// Money stays until the next movement, and then moves at once: a line of steps.
