@@ -128,6 +128,9 @@ TEST_CASE("what cannot be of a core is refused beside its field", "[app][cores][
     h.send();
     CHECK(h.problem("core_stage") == Trouble::core_settled_twice);
     h.open(FormKind::core, h.aircraft);
+    h.send();
+    CHECK(h.problem("core_name") == Trouble::form_needed);
+    h.type("core_name", "Clutch");
     h.type("core_charge", "5");
     h.type("best_credit", "6");
     h.send();

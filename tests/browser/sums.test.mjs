@@ -31,6 +31,7 @@ test('a core is recorded, comes off, goes back and is settled', async () => {
   await page.tap('button', 'Save');
   await page.sees('heading', 'On their way');
   await page.tap('button', /^Main gearbox.*Credit expected by 24 Feb 2027/);
+  await page.tap('button', /^What happened/);
   await page.tap('radio', 'settled');
   await page.fill(/^Credit/, '9000');
   await page.tap('button', 'Save');

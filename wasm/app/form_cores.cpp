@@ -53,6 +53,7 @@ void lay_out_core(Form& form, const FormContext& context) {
     form.fields.resize(1);
     add_record_fields(form, said, home_of(context));
     std::erase_if(form.fields, [](const FieldView& field) { return field.id == "core_key"; });
+    find_field(form, "core_name")->optional = false;
     for (FieldView& field : form.fields)
         field.more = field.id != "core" &&
                      std::find(usual_core_fields.begin(), usual_core_fields.end(), field.id) ==

@@ -81,6 +81,7 @@ class MoneyShown {
         if (view_.missing.word == Word::blank) return false;
         line(view_.missing);
         begin();
+        onward();
         settings();
         caution_line(ui_);
         return true;

@@ -73,7 +73,7 @@ class SumsShown {
     /// What is longest stands at the right: the first rows that can be many.
     void wide() {
         if (told_missing()) return;
-        const std::size_t half = (view_.blocks.size() + 1) / 2;
+        const std::size_t half = view_.blocks.size() / 2;
         ui_.side_by_side(
             page::half,
             space::block,
