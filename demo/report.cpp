@@ -1,22 +1,30 @@
-// The engine without a canvas: every view of a journal on a day, as JSON.
+// The engine without a canvas: every view of a journal on a day, as JSON, or one page of one
+// aircraft as a paper, a table or days for a calendar.
 //   build/report FILE --today YYYY-MM-DD
+//   build/report FILE --today YYYY-MM-DD --paper|--table PAGE REGISTRATION
 #include <cstdio>
 #include <fstream>
 #include <iterator>
 #include <string>
 
 #include "engine/views/print_views.hpp"
+#include "engine/views/report_paper.hpp"
 
 namespace {
 
-constexpr const char* usage = "usage: report FILE --today YYYY-MM-DD\n";
+constexpr const char* usage =
+    "usage: report FILE --today YYYY-MM-DD [--paper|--table PAGE REGISTRATION]\n";
 constexpr const char* no_file = "report: the file could not be read: %s\n";
 
 }  // namespace
 
 int main(int count, char** words) {
     using namespace twoclocks;
-    if (count != 4 || std::string{words[2]} != "--today") {
+    constexpr int short_form = 4;
+    constexpr int long_form = 7;
+    const bool is_paper = count == long_form && (std::string{words[4]} == "--paper" ||
+                                                 std::string{words[4]} == "--table");
+    if ((count != short_form && !is_paper) || std::string{words[2]} != "--today") {
         std::fputs(usage, stderr);
         return 2;
     }
@@ -31,6 +39,16 @@ int main(int count, char** words) {
         return 2;
     }
     const std::string text{std::istreambuf_iterator<char>{file}, {}};
-    std::fputs(views::print_report(text, today.value(), {}).c_str(), stdout);
+    if (!is_paper) {
+        std::fputs(views::print_report(text, today.value(), {}).c_str(), stdout);
+        return 0;
+    }
+    const auto out = views::report_paper(
+        text, today.value(), {words[6], words[5], std::string{words[4]} == "--table"}, {});
+    if (!out) {
+        std::fputs(usage, stderr);
+        return 2;
+    }
+    std::fputs(out->c_str(), stdout);
     return 0;
 }

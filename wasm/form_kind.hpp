@@ -58,7 +58,9 @@ enum class FormKind : std::uint8_t {
     payment,
     balance,
     reserve_terms,
-    holder
+    holder,
+    item_price,
+    closing
 };
 
 }  // namespace twoclocks::canvas

@@ -67,6 +67,11 @@ struct OpenRoutes {
     base::Id aircraft;
 };  // the routes of its overhaul, side by side
 
+struct HandOver {
+    enum class As : std::uint8_t { paper, table, calendar };
+    As as{As::paper};  // the page that is open
+};
+
 struct OpenSums {
     base::Id aircraft;
     views::SumsOf of{views::SumsOf::cores};
@@ -227,6 +232,7 @@ using Intent = std::variant<intent::OpenFleet,
                             intent::OpenStagger,
                             intent::OpenMoney,
                             intent::OpenSums,
+                            intent::HandOver,
                             intent::UsualLines,
                             intent::TakeOverLines,
                             intent::TryMonth,

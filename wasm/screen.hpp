@@ -19,7 +19,6 @@
 #include "engine/views/status.hpp"
 #include "engine/views/sums.hpp"
 #include "engine/views/sure.hpp"
-#include "engine/views/views.hpp"
 
 namespace twoclocks::canvas {
 
@@ -184,6 +183,7 @@ struct RoutesPage {
 /// Cores, cash or the reserve of an overhaul.
 struct SumsPage {
     views::SumsView view;
+    std::optional<FieldView> asked{};  // the hours a year of a buyer
 };
 
 /// What an overhaul costs.

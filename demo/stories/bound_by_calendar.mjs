@@ -49,6 +49,27 @@ function summers({ book, aircraft }) {
   });
 }
 
+/** What a buyer asks for, as far as somebody noted it. */
+function forSale({ book, aircraft, yearly, check }) {
+  const said_by = 'Shop of the example';
+  book.add('item_price', '2026-06-03', [aircraft, yearly], { item_price: '2900.00 EUR', said_by });
+  book.add('item_price', '2026-06-03', [aircraft, check], { item_price: '1450.00 EUR', said_by });
+  book.add('closing_point', '2026-06-04', [aircraft], {
+    point_key: 'review',
+    closing_topic: 'airworthiness_review',
+    point_text: 'Airworthiness review certificate',
+    point_until: '2027-05-20',
+    payer: 'open',
+  });
+  book.add('closing_point', '2026-06-04', [aircraft], {
+    point_key: 'skid',
+    closing_topic: 'finding',
+    point_text: 'Skid tube worn near the step',
+    point_cost: '1180.00 EUR',
+    payer: 'seller',
+  });
+}
+
 /** A private owner's: twelve years pass long before the hours do. Bought after an overhaul. */
 export function boundByCalendar() {
   const book = new Book(202, 'Owner of the example');
@@ -76,5 +97,6 @@ export function boundByCalendar() {
   bothPaths(craft);
   summers(craft);
   estimate(book, craft.aircraft);
+  forSale(craft);
   return book;
 }

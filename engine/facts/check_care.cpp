@@ -53,7 +53,8 @@ bool names_two(const Fields& fields) {
     return std::holds_alternative<Directive>(fields) ||
            std::holds_alternative<AlternativeMeans>(fields) ||
            std::holds_alternative<WearLimit>(fields) || std::holds_alternative<Wear>(fields) ||
-           std::holds_alternative<MeterAdjusted>(fields);
+           std::holds_alternative<MeterAdjusted>(fields) ||
+           std::holds_alternative<ItemPrice>(fields);
 }
 
 }  // namespace twoclocks::facts

@@ -56,6 +56,8 @@ Problems check_cash(const Body& body) {
         refuse(out, Trouble::amount_missing, {}, "amount");
     if (const auto* balance = std::get_if<Balance>(&body.fields); balance && !balance->amount)
         refuse(out, Trouble::amount_missing, {}, "amount");
+    if (const auto* price = std::get_if<ItemPrice>(&body.fields); price && !price->price)
+        refuse(out, Trouble::amount_missing, {}, "item_price");
     return out;
 }
 

@@ -24,6 +24,7 @@
 #include "engine/facts/json.hpp"
 #include "engine/facts/part_facts.hpp"
 #include "engine/facts/plan_facts.hpp"
+#include "engine/facts/sale_facts.hpp"
 
 namespace twoclocks::facts {
 
@@ -121,7 +122,9 @@ using Fields = std::variant<UnknownKind,
                             Payment,
                             Balance,
                             ReserveTerms,
-                            Holder>;
+                            Holder,
+                            ItemPrice,
+                            ClosingPoint>;
 
 /// What a fact says: the day it is true for, what it is about, its own fields.
 struct Body {

@@ -6,8 +6,8 @@
 // fact.hpp and to `kind_words` in fields.hpp.
 #pragma once
 
-#include "engine/facts/cash_fields.hpp"
 #include "engine/facts/fact.hpp"
+#include "engine/facts/sale_fields.hpp"
 
 namespace twoclocks::facts {
 

@@ -59,7 +59,9 @@ inline constexpr std::array<std::string_view, std::variant_size_v<Fields>> kind_
     "payment",
     "balance",
     "reserve_terms",
-    "holder"};
+    "holder",
+    "item_price",
+    "closing_point"};
 
 /// An empty record of the kind that a word names; a word we do not know is kept as it is.
 /// Units: none. Errors: none. Source: our choice.

@@ -152,20 +152,36 @@ constexpr std::array paid_at_names{named(PaidAt::order, "order"),
                                    named(PaidAt::cores, "cores")};
 constexpr std::array holder_role_names{named(HolderRole::owner, "owner"),
                                        named(HolderRole::lessor, "lessor")};
+constexpr std::array closing_topic_names{
+    named(ClosingTopic::finding, "finding"),
+    named(ClosingTopic::lien, "lien"),
+    named(ClosingTopic::tax, "tax"),
+    named(ClosingTopic::damage, "damage"),
+    named(ClosingTopic::cores, "cores"),
+    named(ClosingTopic::warranty, "warranty"),
+    named(ClosingTopic::records, "records"),
+    named(ClosingTopic::airworthiness_review, "airworthiness_review"),
+    named(ClosingTopic::registration, "registration"),
+    named(ClosingTopic::insurance, "insurance"),
+    named(ClosingTopic::other, "other")};
+constexpr std::array closing_payer_names{named(ClosingPayer::open, "open"),
+                                         named(ClosingPayer::seller, "seller"),
+                                         named(ClosingPayer::buyer, "buyer"),
+                                         named(ClosingPayer::shared, "shared")};
 
 /// In the order of Choices.
-constexpr std::array<std::span<const Name>, 34> all_names{
-    limit_class_names,    clock_names,         item_role_names,  meter_drive_names,
-    anchor_names,         calendar_rule_names, carry_over_names, combine_names,
-    part_condition_names, applicability_names, event_kind_names, wear_sense_names,
-    adjust_reason_names,  operation_names,     in_force_names,   task_days_names,
-    task_step_names,      plan_work_names,     route_by_names,   carriage_names,
-    price_basis_names,    tax_case_names,      acceptance_names, warranty_from_names,
-    cost_group_names,     cost_for_names,      cost_taken_names, duty_relief_names,
-    tax_round_names,      core_grade_names,    core_from_names,  core_stage_names,
-    paid_at_names,        holder_role_names};
+constexpr std::array<std::span<const Name>, 36> all_names{
+    limit_class_names,    clock_names,         item_role_names,     meter_drive_names,
+    anchor_names,         calendar_rule_names, carry_over_names,    combine_names,
+    part_condition_names, applicability_names, event_kind_names,    wear_sense_names,
+    adjust_reason_names,  operation_names,     in_force_names,      task_days_names,
+    task_step_names,      plan_work_names,     route_by_names,      carriage_names,
+    price_basis_names,    tax_case_names,      acceptance_names,    warranty_from_names,
+    cost_group_names,     cost_for_names,      cost_taken_names,    duty_relief_names,
+    tax_round_names,      core_grade_names,    core_from_names,     core_stage_names,
+    paid_at_names,        holder_role_names,   closing_topic_names, closing_payer_names};
 
-static_assert(all_names.size() == static_cast<std::size_t>(Choices::holder_role) + 1);
+static_assert(all_names.size() == static_cast<std::size_t>(Choices::closing_payer) + 1);
 
 }  // namespace
 

@@ -43,7 +43,9 @@ enum class Choices : std::uint8_t {
     core_from,
     core_stage,
     paid_at,
-    holder_role
+    holder_role,
+    closing_topic,
+    closing_payer
 };
 
 /// Which of them a type is.
@@ -117,6 +119,10 @@ template <>
 inline constexpr Choices choices_of<PaidAt> = Choices::paid_at;
 template <>
 inline constexpr Choices choices_of<HolderRole> = Choices::holder_role;
+template <>
+inline constexpr Choices choices_of<ClosingTopic> = Choices::closing_topic;
+template <>
+inline constexpr Choices choices_of<ClosingPayer> = Choices::closing_payer;
 
 /// A value of an enumeration, as a number, and its word in the file.
 struct Name {

@@ -19,6 +19,13 @@ void put(const Record& record, const Said& said, std::string Said::*key, std::ve
         *found = std::move(now);
 }
 
+void put_price(const Record& record, const facts::ItemPrice& said, MoneyState& money) {
+    if (record.in_use.about.size() < 2) return;  // no record that was checked
+    const base::Id item = record.in_use.about[1];
+    std::erase_if(money.item_prices, [&](const ItemPriceState& one) { return one.item == item; });
+    money.item_prices.push_back({item, said, record.in_use.on, record.root});
+}
+
 /// While they are folded: steps may be recorded before the core they are of.
 struct Folding {
     MoneyState& money;
@@ -46,6 +53,10 @@ void fold_one(const Record& record, bool is_over, Folding& folding) {
     }
     if (const auto* holder = std::get_if<facts::Holder>(&fields))
         put(record, *holder, &facts::Holder::holder, money.holders);
+    if (const auto* price = std::get_if<facts::ItemPrice>(&fields))
+        put_price(record, *price, money);
+    if (const auto* point = std::get_if<facts::ClosingPoint>(&fields))
+        put(record, *point, &facts::ClosingPoint::point, money.closing);
 }
 
 [[nodiscard]] bool is_closed(const CoreState& core) {
@@ -96,6 +107,7 @@ void fold_cash(const std::vector<const Record*>& records,
     close_cores(ended, folding);
     drop_left_out(state.money.pay_terms);
     drop_left_out(state.money.holders);
+    drop_left_out(state.money.closing);
     sort_by_day(state.money.payments);
     sort_by_day(state.money.balances);
 }

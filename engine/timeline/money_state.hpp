@@ -8,6 +8,7 @@
 #include "engine/base/id.hpp"
 #include "engine/facts/cash_facts.hpp"
 #include "engine/facts/price_rows.hpp"
+#include "engine/facts/sale_facts.hpp"
 
 namespace twoclocks::timeline {
 
@@ -78,6 +79,21 @@ struct HolderState {
     base::Id fact;
 };
 
+/// What an item costs each time.
+struct ItemPriceState {
+    base::Id item;
+    facts::ItemPrice said;
+    base::Date on;
+    base::Id fact;
+};
+
+/// One point of the closing list.
+struct ClosingState {
+    facts::ClosingPoint said;
+    base::Date on;
+    base::Id fact;
+};
+
 /// Everything recorded of the money of one aircraft.
 struct MoneyState {
     std::vector<CostLineState> lines;   // one a key, without those left out
@@ -93,7 +109,9 @@ struct MoneyState {
     facts::ReserveTerms reserve;
     std::optional<base::Date> reserve_on;
     std::optional<base::Id> reserve_fact;
-    std::vector<HolderState> holders;  // one a name, without those left out
+    std::vector<HolderState> holders;         // one a name, without those left out
+    std::vector<ItemPriceState> item_prices;  // one an item
+    std::vector<ClosingState> closing;        // one a key, without those left out
 };
 
 }  // namespace twoclocks::timeline

@@ -67,4 +67,17 @@ inline void join(facts::Holder& into, const facts::Holder& other) {
     into.left_out = into.left_out && other.left_out;
 }
 
+inline void join(facts::ItemPrice& into, const facts::ItemPrice& other) {
+    into.price = dearer(into.price, other.price);
+}
+
+/// What anybody leaves open is open.
+inline void join(facts::ClosingPoint& into, const facts::ClosingPoint& other) {
+    into.settled = into.settled && other.settled;
+    into.until = least(into.until, other.until);
+    into.cost = dearer(into.cost, other.cost);
+    if (into.payer != other.payer) into.payer = facts::ClosingPayer::open;
+    into.left_out = into.left_out && other.left_out;
+}
+
 }  // namespace twoclocks::timeline

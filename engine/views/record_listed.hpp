@@ -5,12 +5,14 @@
 #include "engine/views/record_cash.hpp"
 #include "engine/views/record_money.hpp"
 #include "engine/views/record_plan.hpp"
+#include "engine/views/record_sale.hpp"
 
 namespace twoclocks::views {
 
 /// Kinds whose further fields are lines.
 template <class F>
-concept ListedRecord = CareRecord<F> || PlanRecord<F> || MoneyRecord<F> || CashRecord<F>;
+concept ListedRecord =
+    CareRecord<F> || PlanRecord<F> || MoneyRecord<F> || CashRecord<F> || SaleRecord<F>;
 
 /// What the record says, in one line.
 /// Units: none. Errors: none. Source: our choice.
@@ -36,6 +38,12 @@ concept ListedRecord = CareRecord<F> || PlanRecord<F> || MoneyRecord<F> || CashR
     return cash_what(fields);
 }
 
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] base::Message what_of(const SaleRecord auto& fields) {
+    return sale_what(fields);
+}
+
 /// Every further field, one line each; the first is the second line of the record.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<base::Message> more_of(const CareRecord auto& fields) {
@@ -58,6 +66,12 @@ concept ListedRecord = CareRecord<F> || PlanRecord<F> || MoneyRecord<F> || CashR
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<base::Message> more_of(const CashRecord auto& fields) {
     return cash_more(fields);
+}
+
+/// As above.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] std::vector<base::Message> more_of(const SaleRecord auto& fields) {
+    return sale_more(fields);
 }
 
 }  // namespace twoclocks::views

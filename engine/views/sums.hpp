@@ -2,22 +2,39 @@
 // rows. Plain structs of words and figures, nothing left to compute.
 #pragma once
 
+#include <array>
+
 #include "engine/views/views.hpp"
 
 namespace twoclocks::views {
 
 /// Which of them.
-enum class SumsOf : std::uint8_t { cores, cash, reserve };
+enum class SumsOf : std::uint8_t { cores, cash, reserve, sale, compare, closing };
 
 /// The title of the page, which names the aircraft.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] inline base::Word sums_title(SumsOf of) {
-    if (of == SumsOf::cores) return base::Word::cores_title;
-    return of == SumsOf::cash ? base::Word::cash_title : base::Word::reserve_title;
+    constexpr std::array words{base::Word::cores_title,
+                               base::Word::cash_title,
+                               base::Word::reserve_title,
+                               base::Word::sale_title,
+                               base::Word::compare_title,
+                               base::Word::closing_title};
+    return words[static_cast<std::size_t>(of)];
 }
 
 /// What a row opens.
-enum class SumsOpens : std::uint8_t { nothing, core_step, pay_term, payment, balance, holder };
+enum class SumsOpens : std::uint8_t {
+    nothing,
+    core_step,
+    pay_term,
+    payment,
+    balance,
+    holder,
+    item_price,
+    sale,
+    closing
+};
 
 /// One row: what it is, its figure, what more there is to say.
 struct SumsRow {

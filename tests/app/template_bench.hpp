@@ -3,6 +3,7 @@
 
 #include "catch_amalgamated.hpp"
 #include "tests/app/fake_host.hpp"
+#include "tests/app/limit_bench.hpp"
 #include "tests/support/pen.hpp"
 #include "tests/support/said.hpp"
 
@@ -17,7 +18,7 @@ namespace twoclocks::canvas::bench {
 using twoclocks::canvas::support::FakeHost;
 using twoclocks::support::said;
 
-inline const base::Date today{20'782};  // 2026-11-25, as support::start has it
+using canvas::support::today;
 
 inline const FormPage& form(AppState& app) {
     const auto* page = std::get_if<FormPage>(&app.screen().page);

@@ -9,6 +9,7 @@
 import { ann, ben, joinBoth, lookAt } from './disagreement.mjs';
 import { formPages } from './form_pages.mjs';
 import { moneyPages } from './money_pages.mjs';
+import { salePages } from './sale_pages.mjs';
 import { sumsPages } from './sums_pages.mjs';
 import { planPages } from './plan_pages.mjs';
 import {
@@ -260,6 +261,7 @@ export const pages = [
   ...planPages,
   ...moneyPages,
   ...sumsPages,
+  ...salePages,
   ...formPages,
 ];
 

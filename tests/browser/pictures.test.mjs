@@ -6,6 +6,7 @@ import { formPages } from './form_pages.mjs';
 import { pages } from './pages.mjs';
 import { compare, nameOf, orphans, take, wrongOf } from './pictures.mjs';
 import { moneyPages } from './money_pages.mjs';
+import { salePages } from './sale_pages.mjs';
 import { sumsPages } from './sums_pages.mjs';
 import { planPages } from './plan_pages.mjs';
 import { readPng, writeSmallPng } from './png.mjs';
@@ -18,7 +19,7 @@ before(async () => {
 after(() => stage.end());
 
 // In pictures_forms.test.mjs.
-const elsewhere = new Set([...formPages, ...planPages, ...moneyPages, ...sumsPages]);
+const elsewhere = new Set([...formPages, ...planPages, ...moneyPages, ...sumsPages, ...salePages]);
 for (const row of pages.filter((each) => !elsewhere.has(each))) {
   test(`${row.name} looks as it did when it was last looked at`, async () => {
     assert.deepEqual(await wrongOf(stage.visit, row), []);

@@ -208,12 +208,12 @@ test('the rescue page saves a journal that the program can join', async (context
   await visit.page.goto(`${house.address}rescue.html`);
   const save = visit.page.getByRole('button', { name: 'Save it as a journal file' });
   await save.waitFor();
-  assert.ok((await visit.page.getByRole('status').textContent()).endsWith(' 1011'));
+  assert.ok((await visit.page.getByRole('status').textContent()).endsWith(' 1015'));
   const { name, bytes } = await visit.download(() => save.click());
   const other = await visitFor(context);
   await other.tap('button', read);
   await other.tap('tab', 'Files');
   await other.choose({ name, bytes }, () => other.tap('button', 'Import a file'));
   await other.tap('button', 'Join it to mine');
-  await other.reads('paragraph', /^5 aircraft, 1,011 records/);
+  await other.reads('paragraph', /^5 aircraft, 1,015 records/);
 });

@@ -169,6 +169,8 @@ std::vector<NeededRow> every_kind() {
         NeededRow{facts::Balance{"Reserve", base::Money{}, {}}, 1},
         NeededRow{facts::ReserveTerms{}, 1},
         NeededRow{facts::Holder{"Ann", {}, 500, {}}, 1},
+        NeededRow{facts::ItemPrice{base::Money{}, {}}, 2},
+        NeededRow{support::closing("lien"), 1},
     };
 }
 

@@ -288,6 +288,8 @@ std::vector<std::string> kind_lines() {
             out.push_back(std::move(line));
     for (const auto& [kind, rest] : cash_lines())
         out.push_back(line(kind, first(), rest));
+    out.push_back(line("item_price", both(), R"(,"item_price":"1500.00 EUR")"));
+    out.push_back(line("item_price", both(), R"(,"item_price":"0 JPY","said_by":"Shop")"));
     return out;
 }
 

@@ -53,6 +53,11 @@ std::vector<std::pair<std::string, std::string>> cash_lines() {
          R"(,"holder":"Bank","holder_role":"lessor","share_permille":1000)"
          R"(,"left_out":true)"},
         {"cost_terms", R"(,"tax_round":"half_up","tax_back_days":45)"},
+        {"closing_point", R"(,"point_key":"p1","closing_topic":"finding","payer":"open")"},
+        {"closing_point",
+         R"(,"point_key":"p1","closing_topic":"airworthiness_review","point_text":"Review",)"
+         R"("settled":true,"point_until":"2027-05-01","point_cost":"900.00 EUR",)"
+         R"("payer":"shared","paper":"ARC 7","left_out":true)"},
     };
 }
 

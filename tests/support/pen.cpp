@@ -61,6 +61,12 @@ facts::Core core(const std::string& key) {
     return out;
 }
 
+facts::ClosingPoint closing(const std::string& key) {
+    facts::ClosingPoint out;
+    out.point = key;
+    return out;
+}
+
 facts::Route route(const std::string& key) {
     facts::Route out;
     out.route = key;

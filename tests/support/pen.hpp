@@ -37,6 +37,7 @@ namespace twoclocks::support {
 /// A line of an estimate, and nothing else said of it.
 [[nodiscard]] facts::CostLine cost_line(const std::string& key);
 [[nodiscard]] facts::Core core(const std::string& key);
+[[nodiscard]] facts::ClosingPoint closing(const std::string& key);
 
 /// Writes facts on one device, a minute apart.
 class Pen {

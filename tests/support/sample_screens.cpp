@@ -1,5 +1,6 @@
 #include "tests/support/sample_screens.hpp"
 
+#include <iterator>
 #include <utility>
 
 #include "engine/base/message_args.hpp"
@@ -210,64 +211,79 @@ Screen notices() {
     return screen;
 }
 
-std::vector<Sample> every_screen() {
-    return {{"welcome", welcome()},
-            {"empty_fleet", empty_fleet()},
-            {"fleet", fleet()},
-            {"aircraft", aircraft()},
-            {"troubled_aircraft", troubled_aircraft()},
-            {"new_aircraft", new_aircraft()},
-            {"struck_aircraft", struck_aircraft()},
-            {"sign_form", sign_form()},
-            {"log_choices", log_choices()},
-            {"pad", pad()},
-            {"falling_pad", falling_pad()},
-            {"history", history()},
-            {"files", files()},
-            {"preview", preview()},
-            {"form", form()},
-            {"wrong_form", wrong_form()},
-            {"fields", fields()},
-            {"new_item", new_item()},
-            {"item_settings", item_settings()},
-            {"item_settings_closed", item_settings_closed()},
-            {"permit", permit()},
-            {"directives", directives()},
-            {"directive_aircraft", directive_aircraft()},
-            {"directive_form", directive_form()},
-            {"decide_form", decide_form()},
-            {"means_form", means_form()},
-            {"returned_draft", returned_draft()},
-            {"returned_pad", returned_pad()},
-            {"saved_notice", saved_notice()},
-            {"why", why()},
-            {"record", record()},
-            {"keys", keys()},
-            {"checks", checks()},
-            {"status", status()},
-            {"parts", parts()},
-            {"no_parts", no_parts()},
-            {"part", part()},
-            {"part_form", part_form()},
-            {"specimen", specimen()},
-            {"template_form", template_form()},
-            {"work_by_rule", work_by_rule()},
-            {"plan", plan()},
-            {"unplanned", unplanned()},
-            {"routes", routes()},
-            {"stagger", stagger()},
-            {"money", money()},
+namespace {
+
+/// Pages of money and of a sale.
+std::vector<Sample> money_screens() {
+    return {{"money", money()},
             {"no_money", no_money()},
             {"cores", cores()},
             {"cash", cash()},
             {"reserve", reserve()},
             {"no_cores", no_cores()},
-            {"stored_aircraft", stored_aircraft()},
-            {"on_return", on_return()},
-            {"nothing_on_return", nothing_on_return()},
-            {"storage_form", storage_form()},
-            {"adjust_form", adjust_form()},
-            {"notices", notices()}};
+            {"sale", sale()},
+            {"closing", closing()},
+            {"compare", compare()}};
+}
+
+}  // namespace
+
+std::vector<Sample> every_screen() {
+    std::vector<Sample> out = money_screens();
+    std::vector<Sample> more{{"welcome", welcome()},
+                             {"empty_fleet", empty_fleet()},
+                             {"fleet", fleet()},
+                             {"aircraft", aircraft()},
+                             {"troubled_aircraft", troubled_aircraft()},
+                             {"new_aircraft", new_aircraft()},
+                             {"struck_aircraft", struck_aircraft()},
+                             {"sign_form", sign_form()},
+                             {"log_choices", log_choices()},
+                             {"pad", pad()},
+                             {"falling_pad", falling_pad()},
+                             {"history", history()},
+                             {"files", files()},
+                             {"preview", preview()},
+                             {"form", form()},
+                             {"wrong_form", wrong_form()},
+                             {"fields", fields()},
+                             {"new_item", new_item()},
+                             {"item_settings", item_settings()},
+                             {"item_settings_closed", item_settings_closed()},
+                             {"permit", permit()},
+                             {"directives", directives()},
+                             {"directive_aircraft", directive_aircraft()},
+                             {"directive_form", directive_form()},
+                             {"decide_form", decide_form()},
+                             {"means_form", means_form()},
+                             {"returned_draft", returned_draft()},
+                             {"returned_pad", returned_pad()},
+                             {"saved_notice", saved_notice()},
+                             {"why", why()},
+                             {"record", record()},
+                             {"keys", keys()},
+                             {"checks", checks()},
+                             {"status", status()},
+                             {"parts", parts()},
+                             {"no_parts", no_parts()},
+                             {"part", part()},
+                             {"part_form", part_form()},
+                             {"specimen", specimen()},
+                             {"template_form", template_form()},
+                             {"work_by_rule", work_by_rule()},
+                             {"plan", plan()},
+                             {"unplanned", unplanned()},
+                             {"routes", routes()},
+                             {"stagger", stagger()},
+                             {"stored_aircraft", stored_aircraft()},
+                             {"on_return", on_return()},
+                             {"nothing_on_return", nothing_on_return()},
+                             {"storage_form", storage_form()},
+                             {"adjust_form", adjust_form()},
+                             {"notices", notices()}};
+    out.insert(
+        out.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+    return out;
 }
 
 }  // namespace twoclocks::canvas::samples

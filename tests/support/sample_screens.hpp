@@ -72,6 +72,9 @@ struct Sample {
 [[nodiscard]] Screen cash();
 [[nodiscard]] Screen reserve();
 [[nodiscard]] Screen no_cores();
+[[nodiscard]] Screen sale();
+[[nodiscard]] Screen closing();
+[[nodiscard]] Screen compare();
 
 /// One of each, with its name.
 [[nodiscard]] std::vector<Sample> every_screen();

@@ -3,10 +3,12 @@
 #include "tests/support/by_hand.hpp"
 #include "tests/support/pen.hpp"
 #include "tests/support/sample_screens.hpp"
+#include "wasm/app/form_fields.hpp"
 
 #include "engine/views/cash_view.hpp"
 #include "engine/views/cores_view.hpp"
 #include "engine/views/reserve_view.hpp"
+#include "engine/views/sale_view.hpp"
 
 namespace twoclocks::canvas::samples {
 namespace {
@@ -141,6 +143,41 @@ Screen cash() {
 
 Screen reserve() {
     return made(views::make_reserve_view, summed_state());
+}
+
+Screen sale() {
+    timeline::AircraftState state = summed_state();
+    twoclocks::support::add_item(state, facts::ItemRole::inspection, base::hours(30), {});
+    facts::ClosingPoint point = twoclocks::support::closing("lien");
+    point.text = "The bank of the example has a claim until the last instalment";
+    point.cost = whole(12'500);
+    point.until = base::add_days(hand_today, -5);
+    state.money.closing.push_back({point, hand_today, {}});
+    const views::Assessed assessed = views::assess(state, hand_today);
+    Screen screen = sums_screen(views::make_sale_view(assessed, base::hours(200)));
+    std::get_if<SumsPage>(&screen.page)->asked = make_field(
+        "buyer-year", base::Word::field_buyer_year, FieldKind::hours, "200", Need::optional);
+    return screen;
+}
+
+Screen closing() {
+    timeline::AircraftState state = summed_state();
+    facts::ClosingPoint point = twoclocks::support::closing("lien");
+    point.text = "The bank of the example has a claim until the last instalment";
+    point.cost = whole(12'500);
+    point.payer = facts::ClosingPayer::seller;
+    point.until = base::add_days(hand_today, -5);
+    state.money.closing.push_back({point, hand_today, {}});
+    point.settled = true;
+    point.paper = "Contract, annex 3";
+    state.money.closing.push_back({point, hand_today, {}});
+    return sums_screen(views::make_closing_view(views::assess(state, hand_today)));
+}
+
+Screen compare() {
+    const views::Assessed one = views::assess(summed_state(), hand_today);
+    const views::Assessed other = views::assess(twoclocks::support::hand_state(), hand_today);
+    return sums_screen(views::make_compare_view({&one, &other}, base::hours(120)));
 }
 
 Screen no_cores() {

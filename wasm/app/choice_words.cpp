@@ -8,6 +8,7 @@
 #include "engine/views/record_cash.hpp"
 #include "engine/views/record_money.hpp"
 #include "engine/views/record_plan.hpp"
+#include "engine/views/record_sale.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -119,6 +120,8 @@ constexpr std::array choice_rows{
     ChoiceRow{Choices::core_stage, named<views::core_stage_word>},
     ChoiceRow{Choices::paid_at, named<views::paid_at_word>},
     ChoiceRow{Choices::holder_role, named<views::holder_role_word>},
+    ChoiceRow{Choices::closing_topic, named<views::closing_topic_word>},
+    ChoiceRow{Choices::closing_payer, named<views::closing_payer_word>},
 };
 
 }  // namespace

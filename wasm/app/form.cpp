@@ -92,13 +92,15 @@ constexpr std::array all_steps{
     Steps{FormKind::balance, make_balance, take_balance},
     Steps{FormKind::reserve_terms, make_reserve_terms, take_reserve_terms},
     Steps{FormKind::holder, make_holder, take_holder},
+    Steps{FormKind::item_price, make_item_price, take_item_price},
+    Steps{FormKind::closing, make_closing, take_closing},
 };
 
 constexpr bool is_in_order() {
     for (std::size_t place = 0; place < all_steps.size(); ++place) {
         if (all_steps[place].kind != static_cast<FormKind>(place)) return false;
     }
-    return all_steps.back().kind == FormKind::holder;
+    return all_steps.back().kind == FormKind::closing;
 }
 
 static_assert(is_in_order());
@@ -151,6 +153,7 @@ void reshape(Form& form, const FormContext& context) {
     if (form.kind == FormKind::core) reshape_core(form, context);
     if (form.kind == FormKind::pay_term) reshape_pay_term(form, context);
     if (form.kind == FormKind::holder) reshape_holder(form, context);
+    if (form.kind == FormKind::closing) reshape_closing(form, context);
 }
 
 std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Signer& signer) {

@@ -113,6 +113,13 @@ void make_reserve_terms(Form& form, const FormContext& context);
 void make_holder(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_holder(Form& form, const FormContext& context, Signer& signer);
 /// What follows from the record that was chosen in the form, and choosing it by its key.
+void make_item_price(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_item_price(Form& form, const FormContext& context, Signer& signer);
+void choose_item_price(Form& form, const FormContext& context, const std::string& key);
+void make_closing(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_closing(Form& form, const FormContext& context, Signer& signer);
+void reshape_closing(Form& form, const FormContext& context);
+void choose_closing(Form& form, const FormContext& context, const std::string& key);
 void reshape_core(Form& form, const FormContext& context);
 void reshape_pay_term(Form& form, const FormContext& context);
 void reshape_holder(Form& form, const FormContext& context);

@@ -46,14 +46,13 @@ struct Place {
         routes,
         stagger,
         money,
-        cores,
-        cash,
-        reserve,
+        sums,
         parts,
         part
     };
     Kind kind{Kind::fleet};
     base::Id subject;
+    views::SumsOf of{views::SumsOf::cores};  // of Kind::sums
 };
 
 /// Something handed to the host and not yet acknowledged.
@@ -134,6 +133,7 @@ struct AppState::Inside {
     Form parts_asked;                 // and of the list of parts
     Form return_asked;                // and the day of a return to service
     Form tried;                       // and the hours a month that are tried
+    Form sale_asked;                  // and the hours a year that a buyer flies
     Form weighed;                     // and what days and hours may be worth; no field: closed
     Entry entry;
     std::optional<Import> import;
@@ -159,6 +159,7 @@ struct AppState::Inside {
         if (here().kind == Place::Kind::on_return) return return_asked;
         if (here().kind == Place::Kind::sure) return tried;
         if (here().kind == Place::Kind::plan) return weighed;
+        if (here().kind == Place::Kind::sums) return sale_asked;
         return here().kind == Place::Kind::checks ? checks : form;
     }
 
@@ -166,7 +167,7 @@ struct AppState::Inside {
     [[nodiscard]] bool asks() {
         return here().kind == Place::Kind::checks || here().kind == Place::Kind::parts ||
                here().kind == Place::Kind::on_return || here().kind == Place::Kind::sure ||
-               here().kind == Place::Kind::plan;
+               here().kind == Place::Kind::plan || here().kind == Place::Kind::sums;
     }
 
     void open(Place place);

@@ -4,11 +4,8 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/budget/usual_lines.hpp"
-#include "engine/views/cash_view.hpp"
-#include "engine/views/cores_view.hpp"
 #include "engine/views/money_view.hpp"
 #include "engine/views/record_money.hpp"
-#include "engine/views/reserve_view.hpp"
 
 namespace twoclocks::canvas {
 namespace {
@@ -42,39 +39,6 @@ MoneyPage money_page(AppState::Inside& in, const views::Assessed& aircraft) {
         in.costed = views::make_money_view(
             aircraft, in.lives.of(as_planned(aircraft)), lives_of(in, routes_asked(aircraft)));
     return {*in.costed};
-}
-
-std::optional<views::SumsOf> sums_of(Place::Kind kind) {
-    if (kind == Place::Kind::cores) return views::SumsOf::cores;
-    if (kind == Place::Kind::cash) return views::SumsOf::cash;
-    if (kind == Place::Kind::reserve) return views::SumsOf::reserve;
-    return std::nullopt;
-}
-
-SumsPage sums_page(AppState::Inside& in, Place::Kind kind, const views::Assessed& aircraft) {
-    const views::SumsOf of = sums_of(kind).value_or(views::SumsOf::cores);
-    if (in.summed && in.summed->id == aircraft.state.id && in.summed->of == of) return {*in.summed};
-    const views::Living living = in.lives.of(as_planned(aircraft));
-    switch (of) {
-        case views::SumsOf::cores:
-            in.summed = views::make_cores_view(aircraft, living);
-            break;
-        case views::SumsOf::cash:
-            in.summed = views::make_cash_view(aircraft, living);
-            break;
-        case views::SumsOf::reserve:
-            in.summed = views::make_reserve_view(aircraft, living);
-            break;
-    }
-    return {*in.summed};
-}
-
-void open_page(AppState::Inside& in, const intent::OpenSums& intent) {
-    if (in.assessed(intent.aircraft) == nullptr) return;
-    const auto kind = intent.of == views::SumsOf::cores  ? Place::Kind::cores
-                      : intent.of == views::SumsOf::cash ? Place::Kind::cash
-                                                         : Place::Kind::reserve;
-    in.open({kind, intent.aircraft});
 }
 
 void open_page(AppState::Inside& in, const intent::OpenMoney& intent) {

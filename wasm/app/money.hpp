@@ -11,15 +11,6 @@ namespace twoclocks::canvas {
 /// The page; worked out once, not at every look at it.
 [[nodiscard]] MoneyPage money_page(AppState::Inside& in, const views::Assessed& aircraft);
 
-/// Which of the pages of sums a place is; nothing for others.
-[[nodiscard]] std::optional<views::SumsOf> sums_of(Place::Kind kind);
-
-/// The page of cores, of cash or of the reserve; worked out once, not at every look at it.
-[[nodiscard]] SumsPage sums_page(AppState::Inside& in,
-                                 Place::Kind kind,
-                                 const views::Assessed& aircraft);
-void open_page(AppState::Inside& in, const intent::OpenSums& intent);
-
 /// What opens it, and what is recorded at one tap: the usual lines, or those of the last campaign.
 void open_page(AppState::Inside& in, const intent::OpenMoney& intent);
 void open_page(AppState::Inside& in, const intent::UsualLines& intent);

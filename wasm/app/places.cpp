@@ -7,15 +7,14 @@ namespace twoclocks::canvas {
 
 void AppState::Inside::open(Place place) {
     sheet = std::monostate{};
-    if (place.kind == here().kind && place.subject == here().subject &&
-        place.kind != Place::Kind::form)
-        return;
+    const bool is_alike =
+        place.kind == here().kind && place.of == here().of && place.kind != Place::Kind::form;
+    if (is_alike && place.subject == here().subject) return;
     const bool failed = std::any_of(
         notices.begin(), notices.end(), [](const Notice& notice) { return notice.urgent; });
     if (!failed) notices.clear();
     // Beside a list the next choice takes the place of the last one: one Back leads out.
-    const bool beside = two_panes && place.kind == here().kind && place.kind != Place::Kind::form;
-    if (beside) {
+    if (two_panes && is_alike) {
         here() = place;
         return;
     }

@@ -32,7 +32,9 @@ namespace {
                               Row{FormKind::core_step, choose_core},
                               Row{FormKind::pay_term, choose_pay_term},
                               Row{FormKind::balance, choose_balance},
-                              Row{FormKind::holder, choose_holder}};
+                              Row{FormKind::holder, choose_holder},
+                              Row{FormKind::item_price, choose_item_price},
+                              Row{FormKind::closing, choose_closing}};
     for (const Row& row : rows)
         if (row.kind == kind) return row.choose;
     return choose_task;

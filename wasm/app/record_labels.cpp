@@ -209,7 +209,15 @@ constexpr std::array cash_rows{Row{"core_name", Word::field_core_name},
                                Row{"goal", Word::field_goal},
                                Row{"goal_rise_permille", Word::field_goal_rise},
                                Row{"holder", Word::field_holder},
-                               Row{"holder_role", Word::field_holder_role}};
+                               Row{"holder_role", Word::field_holder_role},
+                               Row{"item_price", Word::field_item_price},
+                               Row{"closing_topic", Word::field_closing_topic},
+                               Row{"point_text", Word::field_point_text},
+                               Row{"settled", Word::field_settled},
+                               Row{"point_until", Word::field_point_until},
+                               Row{"point_cost", Word::field_point_cost},
+                               Row{"payer", Word::field_payer},
+                               Row{"paper", Word::field_paper}};
 
 /// Answers of yes or no.
 constexpr std::array truth_rows{Row{"before_flight", Word::field_before_flight},

@@ -3,6 +3,7 @@
 #include "wasm/app/money.hpp"
 #include "wasm/app/plan.hpp"
 #include "wasm/app/specimen.hpp"
+#include "wasm/app/sums.hpp"
 #include "wasm/app/sure.hpp"
 #include "wasm/app/working.hpp"
 
@@ -88,9 +89,7 @@ using base::Word;
         case Place::Kind::routes:
         case Place::Kind::stagger:
         case Place::Kind::money:
-        case Place::Kind::cores:
-        case Place::Kind::cash:
-        case Place::Kind::reserve:
+        case Place::Kind::sums:
         case Place::Kind::parts:
             return Beside{fleet_page(in), here.subject};
         case Place::Kind::part: {
@@ -168,10 +167,8 @@ using base::Word;
             return stagger_page(in);
         case Place::Kind::money:
             return money_page(in, *aircraft);
-        case Place::Kind::cores:
-        case Place::Kind::cash:
-        case Place::Kind::reserve:
-            return sums_page(in, here.kind, *aircraft);
+        case Place::Kind::sums:
+            return sums_page(in, here.of, *aircraft);
         case Place::Kind::parts:
             return parts_page(in.parts_asked, here.subject, in.context_of(here.subject));
         case Place::Kind::part:
@@ -197,9 +194,7 @@ using base::Word;
         case Place::Kind::routes:
         case Place::Kind::stagger:
         case Place::Kind::money:
-        case Place::Kind::cores:
-        case Place::Kind::cash:
-        case Place::Kind::reserve:
+        case Place::Kind::sums:
         case Place::Kind::parts:
         case Place::Kind::part:
             return Tab::fleet;

@@ -2,6 +2,7 @@
 
 #include "wasm/app/money.hpp"
 #include "wasm/app/plan.hpp"
+#include "wasm/app/sums.hpp"
 
 #include "engine/base/message_args.hpp"
 
@@ -17,7 +18,7 @@ std::vector<LifeAsked> AppState::Inside::lives_asked() const {
     if (here.kind == Place::Kind::plan) return {as_planned(*aircraft)};
     if (here.kind == Place::Kind::routes) return routes_asked(*aircraft);
     if (here.kind == Place::Kind::money) return money_asked(*aircraft);
-    if (sums_of(here.kind)) return {as_planned(*aircraft)};
+    if (here.kind == Place::Kind::sums && rests_on_plan(here.of)) return {as_planned(*aircraft)};
     return {};
 }
 
@@ -37,8 +38,9 @@ std::optional<WorkingPage> working_page(AppState::Inside& in) {
     return WorkingPage{kind == Place::Kind::stagger  ? base::Message{Word::stagger_title, {}}
                        : kind == Place::Kind::routes ? base::Message{Word::routes_title, {name}}
                        : kind == Place::Kind::money  ? base::Message{Word::money_title, {name}}
-                       : sums_of(kind) ? base::Message{sums_title(*sums_of(kind)), {name}}
-                                       : base::Message{Word::title_plan, {name}},
+                       : kind == Place::Kind::sums
+                           ? base::Message{views::sums_title(in.here().of), {name}}
+                           : base::Message{Word::title_plan, {name}},
                        {Word::plan_living, {base::whole_arg(done), base::whole_arg(all)}}};
 }
 

@@ -188,6 +188,9 @@ class AircraftPage {
         ui_.gap(target::apart);
         const ButtonSpec money{"money", ui_.say(Word::button_money), true, view_.registration};
         if (quiet_button(ui_, money)) answer_ = intent::OpenMoney{view_.id};
+        ui_.gap(target::apart);
+        const ButtonSpec sale{"sale", ui_.say(Word::button_sale), true, view_.registration};
+        if (quiet_button(ui_, sale)) answer_ = intent::OpenSums{view_.id, views::SumsOf::sale};
     }
 
     void rates() {

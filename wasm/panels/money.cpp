@@ -1,5 +1,6 @@
 // What the overhaul costs: to pay, what comes back, net; each line, what moves the total, rates,
 // routes and both kinds of work.
+#include "wasm/panels/hand_over.hpp"
 #include "wasm/panels/panels.hpp"
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/buttons.hpp"
@@ -36,6 +37,7 @@ class MoneyShown {
         currencies();
         more();
         settings();
+        take_away();
         caution_line(ui_);
     }
 
@@ -51,6 +53,7 @@ class MoneyShown {
                 currencies();
                 more();
                 settings();
+                take_away();
                 caution_line(ui_);
             },
             [&] { lines(); });
@@ -122,6 +125,10 @@ class MoneyShown {
         }
         all(view_.effects, Type::small, Tone::soft);
         onward();
+    }
+
+    void take_away() {
+        if (Answer told = hand_over_buttons(ui_, view_.registration)) answer_ = std::move(told);
     }
 
     /// The pages that follow from it.

@@ -1,4 +1,5 @@
 // The plan of an overhaul: days to act by, what comes of beginning today, every task on its line.
+#include "wasm/panels/hand_over.hpp"
 #include "wasm/panels/panels.hpp"
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/buttons.hpp"
@@ -37,6 +38,7 @@ class PlanShown {
         tasks(true);
         sure();
         settings();
+        take_away();
         caution_line(ui_);
     }
 
@@ -52,6 +54,7 @@ class PlanShown {
                 when();
                 sure();
                 settings();
+                take_away();
                 caution_line(ui_);
             },
             [&] { tasks(false); });
@@ -70,6 +73,11 @@ class PlanShown {
         if (told.word == Word::blank) return;
         paragraph(ui_, type, tone, ui_.say(told));
         ui_.gap(space::small);
+    }
+
+    void take_away() {
+        if (Answer told = hand_over_buttons(ui_, view_.registration, true))
+            answer_ = std::move(told);
     }
 
     /// Why there is no date; then what to mend it with is all there is.

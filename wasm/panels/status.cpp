@@ -1,3 +1,4 @@
+#include "wasm/panels/hand_over.hpp"
 #include "wasm/panels/panels.hpp"
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/due_card.hpp"
@@ -74,6 +75,7 @@ Answer status_panel(Ui& ui, const Rect& area, const views::StatusView& view) {
         const std::int32_t asked = groups(ui, view);
         if (asked >= 0) answer = intent::OpenWhy{asked};
         parts_and_missing(ui, view);
+        if (Answer told = hand_over_buttons(ui, view.registration)) answer = std::move(told);
         caution_line(ui);
     });
     return answer;

@@ -1,4 +1,5 @@
 // Cores, cash and the reserve: figures at the top, then blocks of rows.
+#include "wasm/panels/hand_over.hpp"
 #include "wasm/panels/panels.hpp"
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/buttons.hpp"
@@ -38,6 +39,8 @@ constexpr std::array offered{
     Offered{SumsOf::reserve, "balance-add", Word::reserve_add_balance, FormKind::balance},
     Offered{SumsOf::reserve, "reserve-add", Word::reserve_add_terms, FormKind::reserve_terms},
     Offered{SumsOf::reserve, "holder-add", Word::reserve_add_holder, FormKind::holder},
+    Offered{SumsOf::sale, "price-add", Word::sale_price_add, FormKind::item_price},
+    Offered{SumsOf::closing, "point-add", Word::closing_add, FormKind::closing},
 };
 
 [[nodiscard]] FormKind form_of(SumsOpens opens) {
@@ -50,6 +53,11 @@ constexpr std::array offered{
             return FormKind::balance;
         case SumsOpens::holder:
             return FormKind::holder;
+        case SumsOpens::item_price:
+            return FormKind::item_price;
+        case SumsOpens::closing:
+            return FormKind::closing;
+        case SumsOpens::sale:
         case SumsOpens::core_step:
         case SumsOpens::nothing:
             break;
@@ -60,7 +68,7 @@ constexpr std::array offered{
 /// The page while it is drawn: what it shows and what was pressed.
 class SumsShown {
   public:
-    SumsShown(Ui& ui, const SumsPage& page) : ui_(ui), view_(page.view) {}
+    SumsShown(Ui& ui, const SumsPage& page) : ui_(ui), page_(page), view_(page.view) {}
 
     void narrow() {
         if (told_missing()) return;
@@ -92,6 +100,10 @@ class SumsShown {
     [[nodiscard]] const Answer& answer() const { return answer_; }
 
   private:
+    void keep(Answer answer) {
+        if (answer) answer_ = std::move(answer);
+    }
+
     void line(const Message& told, Type type = Type::body, Tone tone = Tone::ink) {
         if (told.word == Word::blank) return;
         paragraph(ui_, type, tone, ui_.say(told));
@@ -101,6 +113,7 @@ class SumsShown {
     bool told_missing() {
         if (view_.missing.word == Word::blank) return false;
         line(view_.missing);
+        ask();
         buttons();
         caution_line(ui_);
         return true;
@@ -111,6 +124,7 @@ class SumsShown {
         for (const Message& note : view_.notes)
             line(note, Type::small, Tone::soft);
         buttons();
+        keep(hand_over_buttons(ui_, view_.registration));
         caution_line(ui_);
     }
 
@@ -126,12 +140,32 @@ class SumsShown {
             if (tapped) answer_ = intent::OpenWhy{why};
             ui_.gap(target::apart);
         }
+        ask();
         for (const Message& told : view_.told)
             line(told);
         for (const base::Problem& fault : view_.faults) {
             problem_note(ui_, fault);
             ui_.gap(space::middle);
         }
+    }
+
+    /// What is asked of the page; nothing of it is recorded.
+    void ask() {
+        if (!page_.asked) return;
+        if (const std::optional<Intent> told = form_field(ui_, *page_.asked)) answer_ = told;
+        ui_.gap(space::middle);
+    }
+
+    /// From a sale to what belongs to it.
+    void onward() {
+        if (view_.of != SumsOf::sale) return;
+        ui_.gap(space::small);
+        const std::int32_t pressed =
+            button_row(ui_,
+                       {{"closing", ui_.say(Word::button_closing), true, view_.registration},
+                        {"compare", ui_.say(Word::button_compare)}});
+        if (pressed == 0) answer_ = intent::OpenSums{view_.id, SumsOf::closing};
+        if (pressed == 1) answer_ = intent::OpenSums{view_.id, SumsOf::compare};
     }
 
     [[nodiscard]] RowSpec row_of(std::size_t place,
@@ -159,6 +193,11 @@ class SumsShown {
         };
         const auto draw = [&](const ListItem& item, const Rect& box) {
             if (!open_row(ui_, row_of(place, at(item.index), item), box)) return;
+            if (block.opens == SumsOpens::sale) {
+                const auto id = base::parse_id(at(item.index).key);
+                if (id) answer_ = intent::OpenSums{id.value(), SumsOf::sale};
+                return;
+            }
             answer_ = intent::OpenTask{form_of(block.opens), view_.id, at(item.index).key};
         };
         windowed_list(ui_,
@@ -187,6 +226,7 @@ class SumsShown {
     }
 
     void buttons() {
+        onward();
         ui_.gap(space::base);
         std::vector<ButtonSpec> specs;
         std::vector<FormKind> forms;
@@ -204,6 +244,7 @@ class SumsShown {
     }
 
     Ui& ui_;
+    const SumsPage& page_;
     const SumsView& view_;
     Answer answer_;
 };

@@ -1,0 +1,180 @@
+#include "engine/views/paper.hpp"
+
+#include "engine/base/message_args.hpp"
+
+namespace twoclocks::views {
+namespace {
+
+using base::Message;
+using base::Region;
+using base::Word;
+
+/// A paper while its blocks are put on it.
+class Sheet {
+  public:
+    Sheet(Message title, const PaperHead& head, const Region& region) : region_(region) {
+        paper_.title = std::move(title);
+        paper_.plate = head.plate;
+        paper_.is_invented = head.is_invented;
+        constexpr std::size_t letters = 16;
+        paper_.as_of = said(
+            {Word::paper_as_of,
+             {base::day_arg(head.today), base::text_arg(head.fingerprint.substr(0, letters))}});
+    }
+
+    [[nodiscard]] std::string said(const Message& message) const {
+        return message.word == Word::blank ? std::string{} : base::say(message, region_);
+    }
+
+    void lines(Message title, std::vector<Message> lines) {
+        std::erase_if(lines, [](const Message& line) { return line.word == Word::blank; });
+        if (lines.empty()) return;
+        paper_.blocks.push_back({std::move(title), std::move(lines), {}});
+    }
+
+    void faults(const std::vector<base::Problem>& faults) {
+        PaperBlock block;
+        for (const base::Problem& fault : faults)
+            block.rows.push_back(
+                {base::say_what(fault, region_), base::say_remedy(fault, region_)});
+        put(std::move(block));
+    }
+
+    void put(PaperBlock block) {
+        if (block.rows.empty() && block.lines.empty()) return;
+        paper_.blocks.push_back(std::move(block));
+    }
+
+    /// Several messages in one cell, a line each.
+    [[nodiscard]] std::string cell(const std::vector<Message>& lines,
+                                   const std::vector<base::Problem>& notes = {}) const {
+        std::string out;
+        const auto add = [&](const std::string& line) {
+            if (!line.empty()) out += (out.empty() ? "" : "\n") + line;
+        };
+        for (const Message& line : lines)
+            add(said(line));
+        for (const base::Problem& note : notes)
+            add(base::say_what(note, region_));
+        return out;
+    }
+
+    [[nodiscard]] Paper done(std::vector<Message> notes) {
+        paper_.notes = std::move(notes);
+        paper_.notes.push_back({Word::caution_short, {}});
+        return std::move(paper_);
+    }
+
+  private:
+    const Region& region_;
+    Paper paper_;
+};
+
+}  // namespace
+
+PaperHead paper_head(const Assessed& aircraft, std::string fingerprint) {
+    const timeline::AircraftState& state = aircraft.state;
+    std::string plate = state.registration;
+    for (const std::string* const more : {&state.type, &state.serial})
+        if (!more->empty()) plate += ", " + *more;
+    return {std::move(plate), aircraft.today, std::move(fingerprint), state.invented};
+}
+
+Paper paper_of(const SumsView& view, const PaperHead& head, const Region& region) {
+    Sheet sheet{{sums_title(view.of), {base::text_arg(view.registration)}}, head, region};
+    std::vector<Message> top{view.missing};
+    for (const Figure& figure : view.top)
+        top.push_back(figure.text);
+    top.insert(top.end(), view.told.begin(), view.told.end());
+    sheet.lines({Word::blank, {}}, std::move(top));
+    sheet.faults(view.faults);
+    for (const SumsBlock& block : view.blocks) {
+        PaperBlock out{block.title, block.lines, {}};
+        for (const SumsPair& pair : block.pairs)
+            out.rows.push_back(
+                {sheet.said(pair.name), sheet.said(pair.below), sheet.said(pair.figure)});
+        for (const SumsRow& row : block.rows)
+            out.rows.push_back(
+                {sheet.said(row.name), sheet.cell(row.lines, row.notes), sheet.said(row.figure)});
+        sheet.put(std::move(out));
+    }
+    return sheet.done(view.notes);
+}
+
+Paper paper_of(const StatusView& view, const PaperHead& head, const Region& region) {
+    Sheet sheet{{Word::title_status_of, {base::text_arg(view.registration)}}, head, region};
+    sheet.lines({Word::blank, {}},
+                {view.state_word, view.total.text, view.landings.text, view.starts.text});
+    for (const StatusGroup& group : view.groups) {
+        PaperBlock out{group.title, {}, {}};
+        for (const StatusRow& row : group.rows) {
+            std::vector<Message> left;
+            std::vector<Message> next;
+            for (const StatusClock& clock : row.clocks) {
+                left.push_back(clock.left);
+                next.push_back(clock.next);
+            }
+            out.rows.push_back({row.name + '\n' + sheet.cell({row.source}),
+                                sheet.cell({row.state_word, row.last, row.method}),
+                                sheet.cell(left),
+                                sheet.cell(next)});
+        }
+        sheet.put(std::move(out));
+    }
+    PaperBlock parts{{Word::paper_parts, {}}, {}, {}};
+    for (const StatusPart& part : view.parts)
+        parts.rows.push_back({part.name + '\n' + sheet.said(part.plate),
+                              sheet.said(part.papers),
+                              sheet.said(part.since_new.text),
+                              sheet.said(part.since_overhaul.text)});
+    sheet.put(std::move(parts));
+    sheet.lines({Word::paper_missing, {}}, view.missing);
+    return sheet.done({});
+}
+
+Paper paper_of(const MoneyView& view, const PaperHead& head, const Region& region) {
+    Sheet sheet{{Word::money_title, {base::text_arg(view.registration)}}, head, region};
+    sheet.lines({Word::blank, {}},
+                {view.missing,
+                 view.route,
+                 view.gross.text,
+                 view.back.text,
+                 view.net.text,
+                 view.range,
+                 view.not_whole});
+    sheet.faults(view.faults);
+    PaperBlock rows{{Word::money_lines, {}}, {}, {}};
+    for (const MoneyRow& row : view.rows)
+        rows.rows.push_back({sheet.said(row.name),
+                             sheet.cell(row.lines, row.notes),
+                             sheet.cell(row.workings),
+                             sheet.said(row.sum)});
+    sheet.put(std::move(rows));
+    PaperBlock paths{{Word::money_paths, {}}, {}, {}};
+    for (const MoneyPath& path : view.paths)
+        paths.rows.push_back({sheet.said(path.name), sheet.cell(path.lines), sheet.said(path.net)});
+    sheet.put(std::move(paths));
+    sheet.lines({Word::money_currencies, {}}, view.currencies);
+    return sheet.done(view.notes);
+}
+
+Paper paper_of(const PlanView& view, const PaperHead& head, const Region& region) {
+    Sheet sheet{{Word::title_plan, {base::text_arg(view.registration)}}, head, region};
+    sheet.lines({Word::blank, {}},
+                {view.missing,
+                 view.order.text,
+                 view.book.text,
+                 view.stop.text,
+                 view.back.text,
+                 view.window,
+                 view.confidence});
+    sheet.faults(view.faults);
+    PaperBlock tasks{{Word::paper_tasks, {}}, {}, {}};
+    for (const PlanTaskRow& row : view.rows)
+        tasks.rows.push_back(
+            {sheet.said(row.name), sheet.said(row.estimate), sheet.said(row.days)});
+    sheet.put(std::move(tasks));
+    return sheet.done(view.notes);
+}
+
+}  // namespace twoclocks::views

@@ -1,0 +1,181 @@
+// A paper as HTML and as CSV.
+#include <algorithm>
+#include <string_view>
+
+#include "engine/base/message_args.hpp"
+#include "engine/views/paper.hpp"
+
+namespace twoclocks::views {
+namespace {
+
+using base::Region;
+using base::Word;
+
+/// Rules of the sheet: figures in the last column line up at the right; a row is never torn.
+constexpr std::string_view style =
+    "@page{size:auto;margin:16mm;@bottom-right{content:counter(page)\"/\"counter(pages)}}"
+    "body{font-family:sans-serif;font-size:11pt;line-height:1.4;color:#000;background:#fff;"
+    "max-width:178mm;margin:auto;padding:8px}"
+    "h1{font-size:20pt;margin:0}h2{font-size:13pt;margin:14pt 0 4pt;break-after:avoid}"
+    "p{margin:2pt 0}.plate,.notes{color:#333;font-size:9.5pt}"
+    ".invented{font-weight:bold;border:2px solid #000;padding:3pt}"
+    "table{border-collapse:collapse;width:100%}tr{break-inside:avoid}"
+    "td{border-bottom:1px solid #999;padding:3pt 8pt 3pt 0;vertical-align:top;"
+    "white-space:pre-line}td:first-child{font-weight:bold}"
+    "td:last-child{text-align:right;padding-right:0;font-variant-numeric:tabular-nums}"
+    "svg{width:100%;max-height:70mm;margin:8pt 0}.notes{margin-top:14pt}";
+
+[[nodiscard]] std::string escaped_html(std::string_view text) {
+    std::string out;
+    for (const char sign : text) {
+        switch (sign) {
+            case '&':
+                out += "&amp;";
+                break;
+            case '<':
+                out += "&lt;";
+                break;
+            case '>':
+                out += "&gt;";
+                break;
+            case '"':
+                out += "&quot;";
+                break;
+            default:
+                out += sign;
+        }
+    }
+    return out;
+}
+
+/// Words and what is round them.
+class Html {
+  public:
+    explicit Html(const Region& region) : region_(region) {}
+
+    void raw(std::string_view text) { out_ += text; }
+
+    void element(std::string_view name, std::string_view text, std::string_view of_class = {}) {
+        out_ += '<';
+        out_ += name;
+        if (!of_class.empty()) out_ += " class=\"" + std::string{of_class} + '"';
+        out_ += '>' + escaped_html(text) + "</" + std::string{name} + ">\n";
+    }
+
+    void paragraph(const base::Message& message, std::string_view of_class = {}) {
+        if (message.word != Word::blank) element("p", base::say(message, region_), of_class);
+    }
+
+    void table(const std::vector<std::vector<std::string>>& rows) {
+        if (rows.empty()) return;
+        raw("<table>\n<tbody>\n");
+        for (const std::vector<std::string>& row : rows) {
+            raw("<tr>\n");
+            for (const std::string& cell : row)
+                element("td", cell);
+            raw("</tr>\n");
+        }
+        raw("</tbody>\n</table>\n");
+    }
+
+    [[nodiscard]] std::string take() { return std::move(out_); }
+
+  private:
+    const Region& region_;
+    std::string out_;
+};
+
+/// The life box: its line, and where it is heading, in thousandths of the box.
+void put_box(const LifeBoxView& box, const Region& region, Html& html) {
+    if (!box.known || box.line.size() < 2) return;
+    const auto point = [](const BoxPoint& one) {
+        constexpr std::int32_t whole = 1'000;
+        return std::to_string(one.across_permille) + ',' + std::to_string(whole - one.up_permille);
+    };
+    std::string line;
+    for (const BoxPoint& one : box.line)
+        line += (line.empty() ? "" : " ") + point(one);
+    html.raw(
+        "<svg viewBox=\"-4,-4,1008,1008\" role=\"img\" preserveAspectRatio=\"xMidYMid\""
+        " aria-label=\"" +
+        escaped_html(base::say(box.spoken, region)) + "\">\n");
+    html.raw("<path d=\"M0,0H1000\" stroke=\"#1f4fa3\" stroke-width=\"8\"/>\n");
+    html.raw("<path d=\"M1000,0V1000\" stroke=\"#8a5a00\" stroke-width=\"8\"/>\n");
+    html.raw("<path d=\"M0,0V1000H1000\" fill=\"none\" stroke=\"#999\" stroke-width=\"2\"/>\n");
+    html.raw("<polyline fill=\"none\" stroke=\"#000\" stroke-width=\"5\" points=\"" + line +
+             "\"/>\n");
+    if (box.fan_known)
+        html.raw(
+            "<polyline fill=\"none\" stroke=\"#000\" stroke-width=\"4\""
+            " stroke-dasharray=\"14\" points=\"" +
+            point(box.line.back()) + ' ' + point(box.likely) + "\"/>\n");
+    html.raw("</svg>\n");
+}
+
+/// Text that a spreadsheet would take for a formula begins with an apostrophe; a figure does not.
+[[nodiscard]] std::string neutral(const std::string& text) {
+    constexpr std::string_view runs = "=+-@\t\r";
+    if (text.empty() || runs.find(text.front()) == std::string_view::npos) return text;
+    const bool is_figure = (text.front() == '-' || text.front() == '+') && text.size() > 1 &&
+                           std::all_of(text.begin() + 1, text.end(), [](char sign) {
+                               return (sign >= '0' && sign <= '9') || sign == '.' || sign == ',';
+                           });
+    return is_figure ? text : '\'' + text;
+}
+
+[[nodiscard]] std::string csv_cell(const std::string& text) {
+    const std::string plain = neutral(text);
+    if (plain.find_first_of(",;\"\r\n") == std::string::npos) return plain;
+    std::string out{'"'};
+    for (const char sign : plain) {
+        if (sign == '"') out += '"';
+        out += sign;
+    }
+    return out + '"';
+}
+
+}  // namespace
+
+std::string print_html(const Paper& paper, const Region& region) {
+    Html html{region};
+    const std::string title = base::say(paper.title, region);
+    html.raw("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
+    html.raw("<meta name=\"viewport\" content=\"width=device-width\">\n");
+    html.element("title", title);
+    html.raw("<style>");
+    html.raw(style);
+    html.raw("</style>\n</head>\n<body>\n");
+    html.element("h1", title);
+    html.element("p", paper.plate, "plate");
+    html.element("p", paper.as_of, "plate");
+    if (paper.is_invented) html.paragraph({Word::caution_invented, {}}, "invented");
+    if (paper.box) put_box(*paper.box, region, html);
+    for (const PaperBlock& block : paper.blocks) {
+        if (block.title.word != Word::blank) html.element("h2", base::say(block.title, region));
+        for (const base::Message& line : block.lines)
+            html.paragraph(line);
+        html.table(block.rows);
+    }
+    html.raw("<div class=\"notes\">\n");
+    for (const base::Message& note : paper.notes)
+        html.paragraph(note);
+    html.raw("</div>\n</body>\n</html>\n");
+    return html.take();
+}
+
+std::string print_csv(const Paper& paper, const Region& region) {
+    std::string out;
+    for (const PaperBlock& block : paper.blocks) {
+        if (block.rows.empty()) continue;
+        if (block.title.word != Word::blank)
+            out += csv_cell(base::say(block.title, region)) + "\r\n";
+        for (const std::vector<std::string>& row : block.rows) {
+            for (std::size_t place = 0; place < row.size(); ++place)
+                out += (place == 0 ? "" : ",") + csv_cell(row[place]);
+            out += "\r\n";
+        }
+    }
+    return out;
+}
+
+}  // namespace twoclocks::views

@@ -1,0 +1,29 @@
+// A paper, a table or days for a calendar of one aircraft of a journal: what the report program
+// hands over.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "engine/base/date.hpp"
+#include "engine/base/region.hpp"
+
+namespace twoclocks::views {
+
+/// What is asked for.
+struct PaperAsked {
+    std::string registration;
+    std::string page;  // status, plan, money, cores, cash, reserve, sale, compare, closing, days
+    bool is_table{false};
+};
+
+/// The text of the file; nothing where there is no such aircraft or page. "days" is a calendar
+/// file whatever is asked for.
+/// Units: text as a person reads it. Errors: nothing. Source: our choice.
+[[nodiscard]] std::optional<std::string> report_paper(std::string_view journal_text,
+                                                      base::Date today,
+                                                      const PaperAsked& asked,
+                                                      const base::Region& region);
+
+}  // namespace twoclocks::views
