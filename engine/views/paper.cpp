@@ -103,8 +103,15 @@ Paper paper_of(const SumsView& view, const PaperHead& head, const Region& region
 
 Paper paper_of(const StatusView& view, const PaperHead& head, const Region& region) {
     Sheet sheet{{Word::title_status_of, {base::text_arg(view.registration)}}, head, region};
+    const auto labelled = [&](Word label, const Told& told) {
+        return Message{Word::record_labelled,
+                       {base::word_arg(label), base::text_arg(sheet.said(told.text))}};
+    };
     sheet.lines({Word::blank, {}},
-                {view.state_word, view.total.text, view.landings.text, view.starts.text});
+                {view.state_word,
+                 labelled(Word::label_total_time, view.total),
+                 labelled(Word::label_landings, view.landings),
+                 labelled(Word::label_starts, view.starts)});
     for (const StatusGroup& group : view.groups) {
         PaperBlock out{group.title, {}, {}};
         for (const StatusRow& row : group.rows) {
@@ -114,8 +121,8 @@ Paper paper_of(const StatusView& view, const PaperHead& head, const Region& regi
                 left.push_back(clock.left);
                 next.push_back(clock.next);
             }
-            out.rows.push_back({row.name + '\n' + sheet.cell({row.source}),
-                                sheet.cell({row.state_word, row.last, row.method}),
+            out.rows.push_back({row.name,
+                                sheet.cell({row.state_word, row.last, row.method, row.source}),
                                 sheet.cell(left),
                                 sheet.cell(next)});
         }

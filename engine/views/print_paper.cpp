@@ -21,8 +21,9 @@ constexpr std::string_view style =
     ".invented{font-weight:bold;border:2px solid #000;padding:3pt}"
     "table{border-collapse:collapse;width:100%}tr{break-inside:avoid}"
     "td{border-bottom:1px solid #999;padding:3pt 8pt 3pt 0;vertical-align:top;"
-    "white-space:pre-line}td:first-child{font-weight:bold}"
-    "td:last-child{text-align:right;padding-right:0;font-variant-numeric:tabular-nums}"
+    "white-space:pre-line;min-width:18mm}td:first-child{font-weight:bold;max-width:52mm}"
+    "td:last-child{white-space:pre;text-align:right;padding-right:0;font-variant-numeric:tabular-"
+    "nums}"
     "svg{width:100%;max-height:70mm;margin:8pt 0}.notes{margin-top:14pt}";
 
 [[nodiscard]] std::string escaped_html(std::string_view text) {
@@ -110,6 +111,7 @@ void put_box(const LifeBoxView& box, const Region& region, Html& html) {
             " stroke-dasharray=\"14\" points=\"" +
             point(box.line.back()) + ' ' + point(box.likely) + "\"/>\n");
     html.raw("</svg>\n");
+    html.paragraph(box.spoken, "plate");
 }
 
 /// Text that a spreadsheet would take for a formula begins with an apostrophe; a figure does not.

@@ -198,6 +198,8 @@ class SaleWords {
     row.lines.push_back({Word::sale_reach, {words.cost(sale.worked.now)}});
     row.lines.push_back({Word::sale_hour, {words.cost(sale.worked.usable_hour)}});
     row.lines.push_back(words.life().text);
+    if (sale.worked.unpriced > 0)
+        row.lines.push_back({Word::sale_unpriced, {base::whole_arg(sale.worked.unpriced)}});
     if (!need || best == nullptr || best == &sale) return row;
     if (!(best->setting.home == sale.setting.home))
         row.lines.push_back({Word::compare_currency, {}});

@@ -71,7 +71,10 @@ TEST_CASE("an item gets its price, a point its place on the closing list", "[app
     CHECK(h.last<facts::ItemPrice>().first.about.size() == 2);
     CHECK(base::print_id(h.last<facts::ItemPrice>().first.about[1]) == row.key);
     open_sums(h, SumsOf::sale);
-    CHECK(is_in(page_of(h).view.blocks.front().rows.front().figure, ",500.00"));
+    const views::SumsRow priced = page_of(h).view.blocks.front().rows.front();
+    CHECK(priced.key == row.key);
+    CHECK(is_in(priced.figure, ".00\u00a0EUR"));
+    CHECK(is_in(priced.lines.back(), "1,500.00\u00a0EUR each"));
     h.open(FormKind::closing, h.aircraft);
     h.choose("closing_topic", "liens");
     h.type("point_text", "Bank of the example");
