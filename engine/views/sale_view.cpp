@@ -159,7 +159,7 @@ class SaleWords {
                   {day(one.met->days)}}});
         }
         if (const auto meet = forecast::break_even(sale_.asked.overhaul, sale_.asked.today))
-            out.lines.push_back({Word::sale_meet, {base::hours_used_arg(*meet)}});
+            out.lines.push_back({Word::sale_meet, {base::hours_left_arg(*meet)}});
         return out;
     }
 
