@@ -7,8 +7,6 @@
 #include "engine/base/order.hpp"
 #include "engine/base/scaled.hpp"
 #include "engine/budget/core_amounts.hpp"
-#include "engine/budget/growth.hpp"
-#include "engine/plan/moment.hpp"
 
 namespace twoclocks::budget {
 namespace {
@@ -66,8 +64,14 @@ class Gathering {
     void take(const Estimate& estimate) {
         for (const CostedLine& line : estimate.lines)
             if (line.counts && line.known) take_line(line);
+        // Where the work has no cores, those of the aircraft stay on it.
         for (const CoreWorked& core : cores_of(records_.cores, setting_))
-            take_core(core);
+            if (!core.is_of_this || !estimate.cores.empty()) take_core(core);
+        // A payment takes the earliest shares, whatever order the terms were recorded in.
+        base::sort_stably(flows_, [](const Flow& one, const Flow& other) {
+            if (!one.on || !other.on) return one.on.has_value() && !other.on;
+            return *one.on < *other.on;
+        });
         for (const timeline::PaymentState& payment : records_.payments)
             take_payment(payment);
     }
@@ -120,7 +124,11 @@ class Gathering {
     }
 
     void take_tax_back(const CostedLine& line) {
+        // After the last of its shares: no tax comes back before it was paid.
         auto on = paid_on(line.said.group, setting_.days);
+        for (const Flow& flow : flows_)
+            if (flow.line == line.said.line && flow.amount != 0 && flow.on && on)
+                on = std::max(*on, *flow.on);
         if (on)
             on = base::add_days(*on, setting_.terms.tax_back_days.value_or(usual_tax_back_days));
         Flow& flow = add(line, FlowKind::tax_back, std::nullopt, 0, on);
@@ -144,7 +152,11 @@ class Gathering {
     }
 
     void take_core(const CoreWorked& core) {
-        if (!core.known) return;
+        if (!core.known) {
+            for (const base::Problem& one : core.notes)
+                if (one.severity == base::Severity::refused) faults_.push_back(one);
+            return;
+        }
         Flow flow;
         flow.kind = core.standing == CoreStanding::settled ? FlowKind::paid : FlowKind::credit;
         flow.line = core.said.core;
@@ -187,6 +199,12 @@ class Gathering {
             flow.amount -= part;
             left -= part;
         }
+        // More came back than tax: so much is to pay again.
+        for (Flow& flow : flows_) {
+            const bool is_share = flow.kind == FlowKind::share || flow.kind == FlowKind::rest;
+            if (left <= 0 || flow.line != paid.line || !is_share) continue;
+            flow.amount -= std::exchange(left, 0);
+        }
         if (!is_known)
             complain(Trouble::payment_unplaced, {base::day_arg(*paid.on)});
         else if (left < 0)
@@ -204,6 +222,7 @@ class Gathering {
     if (out.months.empty()) out.months.push_back({first, 0, 0, out.last, out.last});
     while (out.months.back().first < first) {
         const Date next = base::add_months(out.months.back().first, 1, base::CalendarRule::exact);
+        if (next <= out.months.back().first) break;  // the end of the calendar
         out.months.push_back({next, 0, 0, out.last, out.last});
     }
     return out.months.back();
@@ -232,16 +251,6 @@ void run(Date today, std::int64_t in_hand, CashCourse& out) {
     }
 }
 
-/// What is not paid yet of a line.
-[[nodiscard]] std::int64_t to_pay(const std::string& line, const CashCourse& course) {
-    std::int64_t out = 0;
-    for (const Flow& flow : course.flows)
-        if (flow.line == line && flow.amount < 0 && flow.kind != FlowKind::paid) out -= flow.amount;
-    return out;
-}
-
-constexpr std::int32_t week = 7;
-
 }  // namespace
 
 CashCourse cash_course(const Estimate& estimate,
@@ -254,45 +263,6 @@ CashCourse cash_course(const Estimate& estimate,
     gathering.take(estimate);
     out.flows = gathering.done();
     run(setting.today, in_hand, out);
-    return out;
-}
-
-std::optional<std::int64_t> present_cost(const CashCourse& course,
-                                         Date today,
-                                         std::int32_t interest_permille) {
-    double sum = 0;
-    for (const Flow& flow : course.flows) {
-        if (flow.kind == FlowKind::paid) continue;
-        if (!flow.on) return std::nullopt;
-        sum -= static_cast<double>(flow.amount) *
-               growth(interest_permille, -base::days_between(today, *flow.on));
-    }
-    return plan::whole_from(sum);
-}
-
-WeekCost week_cost(const Estimate& estimate,
-                   const CashCourse& course,
-                   const facts::PlanCosts& costs,
-                   const Setting& setting) {
-    WeekCost out;
-    if (costs.lost_day && costs.lost_day->currency == setting.home) {
-        const bool is_alike = costs.saved_day && costs.saved_day->currency == setting.home;
-        const std::int64_t saved = is_alike ? costs.saved_day->minor_units : 0;
-        out.standing = week * (costs.lost_day->minor_units - saved);
-    }
-    double rise = 0;
-    for (const CostedLine& line : estimate.lines) {
-        if (!line.counts || !line.known) continue;
-        const std::int32_t permille = rise_of(line.said.group, setting.terms).value_or(0);
-        rise += static_cast<double>(to_pay(line.said.line, course)) * (growth(permille, week) - 1);
-    }
-    out.rise = plan::whole_from(rise);
-    if (!costs.interest_permille) return out;
-    double owed = 0;
-    for (const Flow& flow : course.flows)
-        if (flow.kind != FlowKind::paid) owed -= static_cast<double>(flow.amount);
-    const double kept = owed * (growth(*costs.interest_permille, week) - 1);
-    out.interest = plan::whole_from(-kept);
     return out;
 }
 

@@ -87,23 +87,26 @@ void only(CoreWorked& out, CoreGrade grade, std::int64_t amount) {
     out.credit = {amount, amount, amount};
 }
 
+/// What a record of a core says that it is worth.
+enum class Recorded : std::uint8_t { nothing_said, said, unknown };
+
 /// A grade or an amount that is recorded leaves nothing to chance.
-[[nodiscard]] bool take_recorded(const timeline::CoreState& core,
-                                 Turning& turning,
-                                 CoreWorked& out) {
+[[nodiscard]] Recorded take_recorded(const timeline::CoreState& core,
+                                     Turning& turning,
+                                     CoreWorked& out) {
     const timeline::CoreStepState* step = last_graded(core);
-    if (step == nullptr) return false;
+    if (step == nullptr) return Recorded::nothing_said;
     const facts::CoreStep& said = step->said;
+    const CoreGrade grade = said.grade.value_or(CoreGrade::nothing);
     if (said.billed)
         only(out, CoreGrade::billed, turning.bill(*said.billed));
     else if (said.credit)
         only(out, said.grade.value_or(CoreGrade::part), turning.credit(*said.credit));
-    else if (const auto worth =
-                 worth_of(core.said, said.grade.value_or(CoreGrade::nothing), turning))
-        only(out, *said.grade, *worth);
+    else if (const auto worth = worth_of(core.said, grade, turning))
+        only(out, grade, *worth);
     else
-        return false;
-    return true;
+        return Recorded::unknown;
+    return Recorded::said;
 }
 
 /// The outcomes that have an amount, with their chances; what is left over is the best.
@@ -145,16 +148,23 @@ void only(CoreWorked& out, CoreGrade grade, std::int64_t amount) {
 void find_amounts(const timeline::CoreState& core, const Setting& setting, CoreWorked& out) {
     Turning turning{setting, out};
     out.known = true;
-    if (core.said.destroy || out.standing == CoreStanding::forfeited) {
-        only(out, CoreGrade::nothing, 0);
-        return;
-    }
+    if (core.said.destroy) return only(out, CoreGrade::nothing, 0);
     if (out.said.tax == TaxCase::unknown ||
         (out.said.tax != TaxCase::none && out.said.tax != TaxCase::reverse_charge &&
          !out.said.tax_permille))
         note(out, Trouble::tax_unknown, {core_name(out.said)}, base::Severity::caution);
-    if (take_recorded(core, turning, out)) {
-        out.known = turning.sound();
+    const Recorded recorded = take_recorded(core, turning, out);
+    if (recorded == Recorded::nothing_said && out.standing == CoreStanding::forfeited)
+        return only(out, CoreGrade::nothing, 0);
+    if (recorded != Recorded::nothing_said) {
+        out.known = turning.sound() && recorded == Recorded::said;
+        if (recorded == Recorded::unknown)
+            note(out, Trouble::core_worth_missing, {core_name(out.said)}, base::Severity::refused);
+        return;
+    }
+    if (!core.said.best_credit && !core.said.part_credit && !core.said.bill) {
+        out.known = false;
+        note(out, Trouble::core_worth_missing, {core_name(out.said)}, base::Severity::refused);
         return;
     }
     const bool is_whole = take_chances(core.said, turning, out);

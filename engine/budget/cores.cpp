@@ -33,19 +33,6 @@ using timeline::CoreStepState;
     return other ? std::min(*one, *other) : one;
 }
 
-[[nodiscard]] CoreStanding standing_of(const CoreState& core) {
-    constexpr std::array rising{std::pair{CoreStage::forfeited, CoreStanding::forfeited},
-                                std::pair{CoreStage::settled, CoreStanding::settled},
-                                std::pair{CoreStage::destroyed, CoreStanding::destroyed},
-                                std::pair{CoreStage::graded, CoreStanding::graded},
-                                std::pair{CoreStage::received, CoreStanding::received},
-                                std::pair{CoreStage::sent, CoreStanding::sent},
-                                std::pair{CoreStage::off, CoreStanding::to_send}};
-    for (const auto& [stage, standing] : rising)
-        if (last_of(core, stage) != nullptr) return standing;
-    return core.released ? CoreStanding::to_send : CoreStanding::fitted;
-}
-
 [[nodiscard]] bool is_here(CoreStanding standing) {
     return standing == CoreStanding::fitted || standing == CoreStanding::to_send;
 }
@@ -82,8 +69,16 @@ void find_days(const CoreState& core, const Setting& setting, CoreWorked& out) {
 
 /// Whether its deadline passed, is near, or comes before the core can go.
 void find_risk(const Setting& setting, CoreWorked& out) {
-    if (!is_here(out.standing) || !out.deadline) return;
+    if (!out.deadline) return;
     const Date today = setting.today;
+    if (!is_here(out.standing)) {
+        // On its way too late: until it is graded nobody has to take it.
+        out.is_late = out.is_deadline_known && out.sent_on && *out.sent_on > *out.deadline &&
+                      out.standing < CoreStanding::graded;
+        if (out.is_late)
+            warn(out, Trouble::core_late, {core_name(out.said), base::day_arg(*out.deadline)});
+        return;
+    }
     out.is_late = out.is_deadline_known && *out.deadline < today;
     const bool is_near = base::days_between(today, *out.deadline) <= core_risk_days;
     const bool is_short =
@@ -129,6 +124,23 @@ void tell(const CoreState& core, CoreWorked& out) {
 
 base::Arg core_name(const facts::Core& core) {
     return base::text_arg(core.name.empty() ? core.core : core.name);
+}
+
+CoreStanding standing_of(const CoreState& core) {
+    constexpr std::array stands{CoreStanding::to_send,
+                                CoreStanding::sent,
+                                CoreStanding::received,
+                                CoreStanding::graded,
+                                CoreStanding::settled,
+                                CoreStanding::forfeited,
+                                CoreStanding::destroyed};
+    CoreStanding out = core.released ? CoreStanding::to_send : CoreStanding::fitted;
+    // How far it is at the most; of several ends the last.
+    for (const CoreStepState& step : core.steps) {
+        const CoreStanding now = stands[static_cast<std::size_t>(step.said.stage)];
+        if (!is_open(now) || (is_open(out) && now > out)) out = now;
+    }
+    return out;
 }
 
 bool is_open(CoreStanding standing) {

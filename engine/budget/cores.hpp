@@ -52,7 +52,7 @@ struct CoreWorked {
     bool is_off{false};  // recorded; else `off_on` is that of the plan
     std::optional<base::Date> deadline;
     bool is_deadline_known{false};  // from recorded days; else from the plan
-    bool is_late{false};            // passed, and it was not sent
+    bool is_late{false};            // passed, and it was not sent by then
     bool is_at_risk{false};         // near, or before it can be sent
     std::optional<base::Date> sent_on;
     std::optional<base::Date> credit_on;  // when it came, or is expected
@@ -67,6 +67,10 @@ struct CoreWorked {
 /// Whether it is still owed: neither settled nor forfeited nor destroyed.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] bool is_open(CoreStanding standing);
+
+/// How far it is, by its steps.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] CoreStanding standing_of(const timeline::CoreState& core);
 
 /// The deadline that recorded days alone give.
 /// Units: days. Errors: nothing where none is known. Source: our choice.

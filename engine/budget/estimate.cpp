@@ -92,7 +92,9 @@ void add_cores(const Setting& setting, Estimate& out) {
             const CoreWorked own = in_own_currency(core, setting);
             const base::Currency currency =
                 core.said.best_credit ? core.said.best_credit->currency : setting.home;
-            add(sum_in(currency, out).back, {own.credit.high, own.credit.likely, own.credit.low});
+            if (own.known)
+                add(sum_in(currency, out).back,
+                    {own.credit.high, own.credit.likely, own.credit.low});
         }
         out.cores.push_back(std::move(worked));
     }

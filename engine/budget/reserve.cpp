@@ -60,26 +60,27 @@ constexpr std::int32_t year_months = 12;
 }
 
 void find_ways(const ReserveAsked& asked, double rate, ReserveWorked& out) {
+    if (!asked.hand) return;
     const std::int64_t goal = *asked.goal;
     const std::int32_t left = out.months_left;
     if (const auto needed = needed_today(goal, rate, left))
-        out.once = std::max<std::int64_t>(0, *needed - asked.hand);
-    out.monthly = monthly_deposit(goal, asked.hand, rate, left);
+        out.once = std::max<std::int64_t>(0, *needed - *asked.hand);
+    out.monthly = monthly_deposit(goal, *asked.hand, rate, left);
     if (out.monthly && asked.to_fly)
         out.hourly = over_hours(static_cast<double>(*out.monthly) * left, *asked.to_fly);
-    if (const auto grown = grown_to(asked.hand, 0, rate, left))
+    if (const auto grown = grown_to(*asked.hand, 0, rate, left))
         out.at_the_end = std::max<std::int64_t>(0, goal - *grown);
 }
 
 /// What comes together if it goes on as it is set aside now.
 void find_course(const ReserveAsked& asked, double rate, ReserveWorked& out) {
     const bool by_hour = asked.hour && asked.to_fly;
-    if (!by_hour && !asked.month) return;
+    if (!asked.hand || (!by_hour && !asked.month)) return;
     const std::int32_t left = out.months_left;
     double deposit = static_cast<double>(asked.month.value_or(0));
     if (by_hour && left > 0) deposit += for_hours(*asked.hour, *asked.to_fly) / left;
     const std::int64_t cut = -plan::whole_from(-deposit);
-    out.will_be = grown_to(asked.hand, cut, rate, left);
+    out.will_be = grown_to(*asked.hand, cut, rate, left);
 }
 
 }  // namespace
@@ -123,7 +124,7 @@ ReserveWorked work_out(const ReserveAsked& asked) {
         const std::int32_t gone = std::min(out.months_gone, whole);
         const double part = whole == 0 ? 1 : of_deposits(rate, gone) / of_deposits(rate, whole);
         out.should_be = bounded(static_cast<double>(*asked.goal) * part);
-        if (out.should_be) out.shortfall = *out.should_be - asked.hand;
+        if (out.should_be && asked.hand) out.shortfall = *out.should_be - *asked.hand;
     }
     find_ways(asked, rate, out);
     find_course(asked, rate, out);

@@ -46,10 +46,10 @@ namespace twoclocks::budget {
 /// What a reserve is worked out from; amounts in minor units of one currency.
 struct ReserveAsked {
     base::Date today;
-    std::optional<std::int64_t> goal;  // on the day of the limit
-    std::int64_t hand{0};
-    std::optional<base::Date> since;  // of the last overhaul
-    std::optional<base::Date> due;    // the day of the limit, as expected
+    std::optional<std::int64_t> goal;    // on the day of the limit
+    std::optional<std::int64_t> hand{};  // missing: not known
+    std::optional<base::Date> since;     // of the last overhaul
+    std::optional<base::Date> due;       // the day of the limit, as expected
     std::int32_t interest_permille{0};
     std::optional<base::FlightTime> flown;   // since the last overhaul
     std::optional<base::FlightTime> to_fly;  // until that day

@@ -19,14 +19,21 @@ using limits::ItemDue;
 constexpr std::int64_t year_days = 365;
 constexpr std::size_t most_times = 400;
 
+/// Hours that can be flown on what a clock has left: some flying uses it faster.
+[[nodiscard]] FlightTime flyable(const ClockDue& clock) {
+    constexpr std::int64_t thousand = 1'000;
+    return {clock.left.seconds * thousand / std::max(clock.most_thousandths, 1'000)};
+}
+
 /// When one clock is met; nothing where a rate of hours does not say.
 [[nodiscard]] std::optional<std::int32_t> clock_met(const ClockDue& clock, FlightTime year) {
     if (!clock.known) return std::nullopt;
     if (clock.clock == Clock::calendar) return std::max(0, clock.days_left);
-    if (clock.clock != Clock::hours) return std::nullopt;
+    if (clock.clock != Clock::hours)
+        return clock.left_count.value <= 0 ? std::optional{0} : std::nullopt;
     if (clock.left.seconds <= 0) return 0;
     if (year.seconds <= 0) return std::nullopt;
-    const std::int64_t days = clock.left.seconds * year_days / year.seconds;
+    const std::int64_t days = flyable(clock).seconds * year_days / year.seconds;
     return static_cast<std::int32_t>(std::min<std::int64_t>(days, 100'000));
 }
 
@@ -49,9 +56,18 @@ constexpr std::size_t most_times = 400;
 void begin_again(ItemDue& item, Date today, std::int32_t days, FlightTime year) {
     const Date on = base::add_days(today, days);
     for (auto* const clocks : {&item.clocks, &item.caps}) {
+        // What has no interval of its own does not come round.
+        std::erase_if(*clocks, [](const ClockDue& clock) {
+            const bool by_calendar = clock.clock == Clock::calendar;
+            return by_calendar ? clock.limit_months <= 0 && clock.limit_days <= 0
+                               : clock.clock != Clock::hours || clock.limit_hours.seconds <= 0;
+        });
         for (ClockDue& clock : *clocks) {
             // What is left today of the interval that begins then.
-            clock.left = flown_in(year, days) + clock.limit_hours;
+            constexpr std::int64_t thousand = 1'000;
+            const std::int64_t used =
+                flown_in(year, days).seconds * clock.most_thousandths / thousand;
+            clock.left = FlightTime{used} + clock.limit_hours;
             if (clock.clock != Clock::calendar) continue;
             const Date next =
                 clock.limit_months > 0
@@ -66,7 +82,7 @@ void find_items(const SaleAsked& asked, SaleWorked& out) {
     const std::int32_t last = out.met ? out.met->days : 0;
     for (std::size_t place = 0; place < asked.items.size(); ++place) {
         const ItemDue& item = asked.items[place];
-        if (item.complied || item.asleep || item.clocks.empty()) continue;
+        if (item.complied || item.asleep) continue;
         const auto met = met_at_rate(item, asked.year);
         SaleItem one;
         one.item = static_cast<std::int32_t>(place);
@@ -83,7 +99,7 @@ void find_items(const SaleAsked& asked, SaleWorked& out) {
                 base::scaled({*asked.price[place], {}}, count, 1, base::MoneyRound::up);
             if (sum) one.sum = sum->minor_units;
         }
-        if (!one.sum) ++out.unpriced;
+        if (!asked.price[place]) ++out.unpriced;
         out.items.push_back(std::move(one));
     }
 }
@@ -190,7 +206,7 @@ SaleWorked work_out_sale(const SaleAsked& asked) {
         // By hours it is what is left of them, to the second.
         for (const ClockDue& clock : item.clocks)
             if (clock.clock == Clock::hours && out.met->clock == Clock::hours && clock.known)
-                out.usable = clock.left.seconds > 0 ? clock.left : FlightTime{};
+                out.usable = clock.left.seconds > 0 ? flyable(clock) : FlightTime{};
         out.first = out.met;
     }
     find_items(asked, out);

@@ -19,6 +19,16 @@ void put(const Record& record, const Said& said, std::string Said::*key, std::ve
         *found = std::move(now);
 }
 
+/// Said anew it stays a core of the overhaul that it was first recorded for.
+void put_core(const Record& record, const facts::Core& said, MoneyState& money) {
+    base::Date first = record.in_use.on;
+    for (const CoreState& core : money.cores)
+        if (core.said.core == said.core) first = std::min(first, core.on);
+    put(record, said, &facts::Core::core, money.cores);
+    for (CoreState& core : money.cores)
+        if (core.said.core == said.core) core.on = first;
+}
+
 void put_price(const Record& record, const facts::ItemPrice& said, MoneyState& money) {
     if (record.in_use.about.size() < 2) return;  // no record that was checked
     const base::Id item = record.in_use.about[1];
@@ -36,8 +46,7 @@ void fold_one(const Record& record, bool is_over, Folding& folding) {
     const facts::Fields& fields = record.in_use.fields;
     const base::Date on = record.in_use.on;
     MoneyState& money = folding.money;
-    if (const auto* core = std::get_if<facts::Core>(&fields))
-        put(record, *core, &facts::Core::core, money.cores);
+    if (const auto* core = std::get_if<facts::Core>(&fields)) put_core(record, *core, money);
     if (const auto* step = std::get_if<facts::CoreStep>(&fields))
         folding.steps.push_back({*step, on, record.root});
     if (const auto* term = std::get_if<facts::PayTerm>(&fields))
@@ -84,7 +93,9 @@ void close_cores(std::optional<base::Date> ended, Folding& folding) {
     for (CoreState& core : cores) {
         for (const CoreStepState& step : folding.steps)
             if (step.said.core == core.said.core) core.steps.push_back(step);
-        if (ended && core.on <= *ended) core.released = ended;
+        base::Date first = std::min(core.on, core.said.shipped_on.value_or(core.on));
+        if (!core.steps.empty()) first = std::min(first, core.steps.front().on);
+        if (ended && first <= *ended) core.released = ended;
     }
     drop_left_out(cores);
     std::erase_if(cores, [&](const CoreState& core) {
@@ -102,7 +113,7 @@ void fold_cash(const std::vector<const Record*>& records,
     for (const Record* record : records) {
         const facts::Body& body = record->in_use;
         if (record->withdrawn || body.on > today) continue;
-        fold_one(*record, ended && body.on <= *ended, folding);
+        fold_one(*record, ended && body.on < *ended, folding);
     }
     close_cores(ended, folding);
     drop_left_out(state.money.pay_terms);

@@ -3,7 +3,7 @@
 // The hard questions.
 //   Which of several records of a core, a term or a share holds? The last by day; of one day the
 //   one recorded last. What happened to a core, payments and balances all stand.
-//   What ends with an overhaul? Payments up to its day were for it. Its cores go on until they are
+//   What ends with an overhaul? Payments before its day were for it. Its cores go on until they are
 //   settled: their credit comes months later. Terms, shares and the reserve go on.
 #pragma once
 

@@ -13,10 +13,16 @@ inline void join(facts::Core& into, const facts::Core& other) {
     into.part_credit = cheaper(into.part_credit, other.part_credit);
     into.bill = dearer(into.bill, other.bill);
     // Chances that disagree may add up to more than all: without them no credit is counted.
-    for (const auto chance : {&facts::Core::part_permille,
-                              &facts::Core::nothing_permille,
-                              &facts::Core::billed_permille})
-        if (into.*chance != other.*chance) (into.*chance).reset();
+    const bool same_chances = into.part_permille == other.part_permille &&
+                              into.nothing_permille == other.nothing_permille &&
+                              into.billed_permille == other.billed_permille;
+    if (!same_chances) {
+        into.part_permille.reset();
+        into.nothing_permille.reset();
+        into.billed_permille.reset();
+    }
+    if (into.lien.empty()) into.lien = other.lien;
+    into.relief = std::max(into.relief, other.relief);
     if (into.returns_from != other.returns_from) into.returns_from = facts::CoreFrom::shipment;
     into.return_days = least(into.return_days, other.return_days);
     into.shipped_on = least(into.shipped_on, other.shipped_on);

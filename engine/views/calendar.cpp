@@ -65,8 +65,7 @@ class Days {
     void add_money() {
         for (const timeline::CoreState& core : aircraft_.state.money.cores) {
             const auto deadline = budget::recorded_deadline(core);
-            const bool is_away =
-                !core.steps.empty() && core.steps.back().said.stage != facts::CoreStage::off;
+            const bool is_away = budget::standing_of(core) > budget::CoreStanding::to_send;
             if (deadline && !is_away)
                 add("core-" + base::print_id(core.fact),
                     *deadline,

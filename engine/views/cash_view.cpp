@@ -28,6 +28,7 @@ struct Cash {
     const Assessed& aircraft;
     budget::Setting setting;
     budget::Estimate estimate;
+    std::optional<std::int64_t> known_hand{};
     std::int64_t hand{0};
     std::array<CashCourse, paces.size()> courses{};
 
@@ -77,10 +78,15 @@ struct Cash {
                              {cash.money(course.lowest), base::day_arg(*course.lowest_on)}}
                    : Message{Word::cash_never_lower, {cash.money(course.lowest)}};
     out.why = {{Word::why_cash_lowest, {}}, out.text, {}};
-    add(out.why, Word::why_cash_hand, {cash.money(cash.hand)});
+    add(out.why,
+        Word::why_cash_hand,
+        {cash.known_hand ? cash.money(cash.hand) : base::word_arg(Word::not_known)});
     for (const Flow& flow : course.flows) {
         if (!flow.on || flow.kind == FlowKind::paid) continue;
-        if (!course.lowest_on || *course.lowest_on < *flow.on) break;
+        const bool is_after =
+            !course.lowest_on || *course.lowest_on < *flow.on ||
+            (*course.lowest_on == *flow.on && flow.amount > 0);  // the lowest comes before it
+        if (is_after) break;
         add(out.why,
             Word::why_cash_flow,
             {base::day_arg(*flow.on), flow.name, cash.money(flow.amount)},
@@ -178,17 +184,35 @@ void add_terms(const Cash& cash, SumsView& view) {
 
 }  // namespace
 
-std::int64_t in_hand(const Assessed& aircraft,
-                     const budget::Setting& setting,
-                     base::Problems& faults) {
+std::optional<std::int64_t> in_hand(const Assessed& aircraft,
+                                    const budget::Setting& setting,
+                                    base::Problems& faults) {
+    const timeline::MoneyState& money = aircraft.state.money;
+    if (money.balances.empty()) return std::nullopt;
     std::int64_t out = 0;
-    for (const timeline::BalanceState& balance :
-         budget::last_balances(aircraft.state.money.balances)) {
+    bool is_known = true;
+    for (const timeline::BalanceState& balance : budget::last_balances(money.balances)) {
         if (!balance.said.amount) continue;
         const auto amount =
             budget::in_home(*balance.said.amount, setting, base::MoneyRound::down, faults);
+        is_known = is_known && amount;
         out += amount.value_or(0);
     }
+    for (const timeline::PaymentState* const one : paid_since(money)) {
+        base::Problems told_elsewhere;
+        const auto amount =
+            budget::in_home(*one->said.amount, setting, base::MoneyRound::down, told_elsewhere);
+        is_known = is_known && amount;
+        out += one->said.back ? amount.value_or(0) : -amount.value_or(0);
+    }
+    return is_known ? std::optional{out} : std::nullopt;
+}
+
+std::vector<const timeline::PaymentState*> paid_since(const timeline::MoneyState& money) {
+    std::vector<const timeline::PaymentState*> out;
+    if (money.balances.empty()) return out;
+    for (const timeline::PaymentState& one : money.payments)
+        if (one.said.amount && one.on > money.balances.back().on) out.push_back(&one);
     return out;
 }
 
@@ -201,7 +225,8 @@ SumsView make_cash_view(const Assessed& aircraft, const Living& living) {
     Cash cash{aircraft,
               budget::setting_of(aircraft.state, aircraft.today, days),
               estimate_of(aircraft, asked_of(aircraft), days, 0)};
-    cash.hand = in_hand(aircraft, cash.setting, view.faults);
+    cash.known_hand = in_hand(aircraft, cash.setting, view.faults);
+    cash.hand = cash.known_hand.value_or(0);
     const timeline::MoneyState& money = aircraft.state.money;
     const budget::CashRecords records{money.pay_terms, money.payments, money.cores};
     for (std::size_t place = 0; place < paces.size(); ++place) {
@@ -215,6 +240,7 @@ SumsView make_cash_view(const Assessed& aircraft, const Living& living) {
     }
     if (cash.likely().flows.empty()) view.missing = {Word::cash_nothing, {}};
     view.top = {present_figure(cash), week_figure(cash), lowest_figure(cash)};
+    if (!cash.known_hand) view.told.push_back({Word::cash_no_account, {}});
     if (cash.likely().undated != 0)
         view.told.push_back({Word::cash_undated, {cash.money(-cash.likely().undated)}});
     if (cash.estimate.missing > 0)

@@ -89,7 +89,7 @@ void add_gaps(const Assessed& aircraft, SumsView& view) {
     const auto& cores = aircraft.state.money.cores;
     count(Word::closing_cores,
           std::count_if(cores.begin(), cores.end(), [](const timeline::CoreState& core) {
-              return core.steps.empty() || core.steps.back().said.stage < facts::CoreStage::settled;
+              return budget::is_open(budget::standing_of(core));
           }));
     for (const ClosingTopic topic : asked_topics) {
         const auto& points = aircraft.state.money.closing;

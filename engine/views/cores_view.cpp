@@ -25,7 +25,8 @@ enum class Group : std::uint8_t { pressing, on_aircraft, away, done };
     if (!is_open(core.standing)) return Group::done;
     if (core.standing == CoreStanding::to_send) return Group::pressing;
     if (core.standing == CoreStanding::fitted)
-        return core.is_late ? Group::pressing : Group::on_aircraft;
+        return core.is_late || (core.is_at_risk && core.is_deadline_known) ? Group::pressing
+                                                                           : Group::on_aircraft;
     return Group::away;
 }
 
@@ -127,11 +128,14 @@ void check_number(const Assessed& aircraft, CoreWorked& core) {
     if (said.serial.empty() || said.part_numbers.empty()) return;
     for (const timeline::PartState& part : aircraft.parts) {
         if (part.serial != said.serial || part.part_number.empty()) continue;
-        const std::string wanted = ',' + said.part_numbers + ',';
-        std::string plain;
-        for (const char sign : wanted)
-            if (sign != ' ') plain += sign;
-        if (plain.find(',' + part.part_number + ',') != std::string::npos) continue;
+        const auto plain = [](const std::string& text) {
+            std::string out;
+            for (const char sign : text)
+                if (sign != ' ') out += sign;
+            return out;
+        };
+        const std::string taken = ',' + plain(said.part_numbers) + ',';
+        if (taken.find(',' + plain(part.part_number) + ',') != std::string::npos) continue;
         base::Problem problem = base::trouble(base::Trouble::core_number,
                                               {core_label(said),
                                                base::text_arg(said.serial),

@@ -56,7 +56,7 @@ using facts::Clock;
 }
 
 [[nodiscard]] ReserveAsked asked_by(const Reserve& reserve,
-                                    std::int64_t hand,
+                                    std::optional<std::int64_t> hand,
                                     base::Problems& faults) {
     const Assessed& aircraft = reserve.aircraft;
     const facts::ReserveTerms& terms = reserve.records().reserve;

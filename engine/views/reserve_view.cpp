@@ -1,6 +1,7 @@
 #include "engine/views/reserve_view.hpp"
 
 #include "engine/base/message_args.hpp"
+#include "engine/views/cash_view.hpp"
 #include "engine/views/record_cash.hpp"
 #include "engine/views/reserve_asked.hpp"
 #include "engine/views/why_parts.hpp"
@@ -24,9 +25,12 @@ void add_goal(const Reserve& reserve, Why& why) {
     else
         add(why, Word::why_reserve_estimate, {reserve.money(reserve.goal.sum)});
     if (reserve.asked.due) add(why, Word::why_reserve_due, {base::day_arg(*reserve.asked.due)});
-    add(why,
-        Word::why_reserve_interest,
-        {base::short_decimal_arg(reserve.asked.interest_permille, 1)});
+    if (reserve.records().reserve.interest_permille)
+        add(why,
+            Word::why_reserve_interest,
+            {base::short_decimal_arg(reserve.asked.interest_permille, 1)});
+    else
+        add(why, Word::why_reserve_no_interest, {});
 }
 
 [[nodiscard]] Figure should_figure(const Reserve& reserve) {
@@ -59,6 +63,11 @@ void add_goal(const Reserve& reserve, Why& why) {
                  base::money_arg(*balance.said.amount),
                  base::day_arg(balance.on)},
                 balance.fact);
+    for (const timeline::PaymentState* const one : paid_since(reserve.records()))
+        add(out.why,
+            one->said.back ? Word::record_payment_back : Word::record_payment,
+            {base::money_arg(*one->said.amount)},
+            one->fact);
     add_sum(out.why, Word::why_reserve_hand_sum, {reserve.money(reserve.asked.hand)});
     return out;
 }

@@ -22,7 +22,17 @@ using base::Word;
     asked.work = work;
     const budget::Estimate estimate = estimate_of(aircraft, asked, paid_on(day), 0);
     if (!has_sum(estimate) || estimate.missing > 0) return std::nullopt;
-    return estimate.net.likely;
+    // Freight alone is no work: something has to be for this work itself.
+    const auto own = work == facts::PlanWork::overhaul ? facts::CostFor::overhaul
+                                                       : facts::CostFor::calendar_work;
+    const bool is_told =
+        std::any_of(estimate.lines.begin(), estimate.lines.end(), [&](const auto& line) {
+            return line.counts && line.known &&
+                   (line.said.work == own || (work == facts::PlanWork::overhaul &&
+                                              line.said.work == facts::CostFor::either &&
+                                              line.said.group <= facts::CostGroup::engine));
+        });
+    return is_told ? std::optional{estimate.net.likely} : std::nullopt;
 }
 
 [[nodiscard]] std::optional<std::int64_t> price_of(const Sale& sale, base::Id item) {

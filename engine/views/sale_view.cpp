@@ -131,7 +131,9 @@ class SaleWords {
             SumsRow row;
             row.key = base::print_id(sale_.asked.items[place].item);
             row.name = {Word::record_of, {name_of(one)}};
+            const auto& price = sale_.asked.price[place];
             row.figure = one.sum ? Message{Word::record_of, {money(one.sum)}}
+                         : price ? Message{Word::sale_each, {money(price)}}
                                  : Message{Word::sale_no_price, {}};
             if (one.is_open)
                 row.lines.push_back({Word::sale_open_item, {}});
@@ -244,6 +246,9 @@ SumsView make_compare_view(const std::vector<const Assessed*>& fleet,
         const auto left = need_of(*one);
         const auto right = need_of(*other);
         if (left.has_value() != right.has_value()) return left.has_value();
+        // Of two currencies neither is less.
+        if (!(one->setting.home == other->setting.home))
+            return one->setting.home < other->setting.home;
         return left && *left < *right;
     });
     const Sale* best = order.empty() || !need_of(*order.front()) ? nullptr : order.front();

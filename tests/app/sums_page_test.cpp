@@ -76,7 +76,7 @@ TEST_CASE("a core is recorded, told how long it has, and followed to its credit"
     add_core(h);
     // By hand: 0.5 x 16,000 + 0.3 x 9,000 = 10,700.
     CHECK(tells(sums_of(h, SumsOf::cores).top.back().text, "10,700.00"));
-    const views::SumsRow& row = block_of(h, SumsOf::cores, "Still on the aircraft").rows.front();
+    const views::SumsRow& row = block_of(h, SumsOf::cores, "To send or destroy now").rows.front();
     CHECK(said(row.name) == "Main gearbox");
     CHECK(any_tells(row.lines, "15 days left: to be back by 10 Dec 2026"));
     // Near: the aircraft asks for it, and says what.

@@ -74,6 +74,24 @@ TEST_CASE("an overhaul ends payments up to its day; its cores go on until they a
     CHECK(cash_of(p, "2026-07-02").cores.size() == 2);  // settled after it, still told
 }
 
+TEST_CASE("a core said anew after the release still belongs to the overhaul before it",
+          "[budget][records]") {
+    Planned p;
+    facts::Core core = support::core("gearbox");
+    p.say("2026-02-01", core);
+    overhaul(p, "2026-04-01");
+    core.serial = "0117";
+    p.say("2026-05-01", core);
+    facts::Core late = support::core("clutch");
+    late.shipped_on = day("2026-02-15");
+    p.say("2026-05-01", late);
+    const auto state = cash_of(p, "2026-06-01");
+    REQUIRE(state.cores.size() == 2);
+    CHECK(state.cores[0].said.serial == "0117");
+    CHECK(state.cores[0].released == day("2026-04-01"));
+    CHECK(state.cores[1].released == day("2026-04-01"));
+}
+
 TEST_CASE("people who disagree about a core: less comes back, and sooner", "[budget][records]") {
     Planned p;
     facts::Core said = support::core("gearbox");

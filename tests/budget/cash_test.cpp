@@ -144,6 +144,22 @@ TEST_CASE("what was paid takes the earliest shares, and too much is told", "[bud
     CHECK(codes(r.faults) == Codes{Trouble::rate_missing});
 }
 
+TEST_CASE("a payment takes the earliest share whatever was recorded first, a refund is owed again",
+          "[budget][cash]") {
+    Recorded r;
+    r.term("later", "kit", 700, PaidAt::release);
+    r.term("sooner", "kit", 300, PaidAt::order);
+    r.paid("kit", "30000 EUR", "2026-01-01");
+    CashCourse out = r.course();
+    CHECK(out.lowest == -100'000'01);
+    REQUIRE(out.flows.size() == 3);
+    CHECK(out.flows[1].on == day("2026-10-01"));
+    CHECK(out.flows[2].on == day("2026-10-01"));
+    r.paid("kit", "10000 EUR", "2026-01-01");
+    r.payments.back().said.back = true;
+    CHECK(r.course().last == -110'000'01);
+}
+
 TEST_CASE("tax that comes back comes after it was paid", "[budget][cash]") {
     Recorded r;
     r.lines.front().said.tax = facts::TaxCase::recoverable;

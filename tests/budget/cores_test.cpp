@@ -142,6 +142,46 @@ TEST_CASE("late is not counted on, near must go now, and what is sent is neither
     CHECK(worked_core(core, "2026-08-20").is_overdue);
 }
 
+TEST_CASE("sent after its day nothing is counted on until it is graded", "[budget][cores]") {
+    timeline::CoreState core = gearbox();
+    step(core, CoreStage::sent, "2026-06-02");
+    CoreWorked out = worked_core(core, "2026-06-03");
+    CHECK(out.is_late);
+    CHECK(out.credit.likely == 0);
+    CHECK(codes(out.notes) == Codes{Trouble::core_late});
+    step(core, CoreStage::graded, "2026-06-20");
+    core.steps.back().said.grade = facts::CoreGrade::part;
+    out = worked_core(core, "2026-06-21");
+    CHECK(!out.is_late);
+    CHECK(out.credit.likely == 9'000'00);
+}
+
+TEST_CASE("a grade without an amount is not known, and the last end of a core counts",
+          "[budget][cores]") {
+    timeline::CoreState core = gearbox();
+    core.said.bill.reset();
+    step(core, CoreStage::graded, "2026-03-01");
+    core.steps.back().said.grade = facts::CoreGrade::billed;
+    CoreWorked out = worked_core(core, "2026-03-02");
+    CHECK(!out.known);
+    CHECK(codes(out.notes) == Codes{Trouble::core_worth_missing});
+    step(core, CoreStage::forfeited, "2026-03-03");
+    core.steps.back().said.billed = money("800 EUR");
+    out = worked_core(core, "2026-03-04");
+    CHECK(out.standing == CoreStanding::forfeited);
+    CHECK(out.credit.likely == -800'00);
+    step(core, CoreStage::settled, "2026-04-01");
+    core.steps.back().said.credit = money("500 EUR");
+    out = worked_core(core, "2026-04-02");
+    CHECK(out.standing == CoreStanding::settled);
+    CHECK(out.credit.likely == 500'00);
+    core = gearbox();
+    core.said.best_credit.reset();
+    core.said.part_credit.reset();
+    core.said.bill.reset();
+    CHECK(!worked_core(core).known);
+}
+
 TEST_CASE("a deadline before the part can come off is told before the kit is ordered",
           "[budget][cores]") {
     Setting with = setting();

@@ -92,6 +92,11 @@ TEST_CASE("no month left, no day, no goal, more than enough: a plain answer each
     CHECK(!work_out(in).should_be);
     CHECK(work_out(in).monthly);
     in = asked();
+    in.hand.reset();
+    CHECK(work_out(in).should_be);
+    CHECK(!work_out(in).shortfall);
+    CHECK(!work_out(in).once);
+    in = asked();
     in.hand = 300'000'00;
     out = work_out(in);
     CHECK(*out.monthly == 0);

@@ -89,11 +89,14 @@ TEST_CASE("every item comes round as often as its interval says", "[budget][sale
     once.once = true;
     CHECK(due_days_at_rate(once, base::hours(200), sale_day, 1'095).size() == 1);
     CHECK(due_days_at_rate(item_of({}), base::hours(200), sale_day, 1'095).empty());
-    // Overdue again and again: no more than once a day.
-    const auto tight =
-        due_days_at_rate(item_of({hours_clock(0, 0)}), base::hours(200), sale_day, 1'000);
-    CHECK(tight.size() == 400);
-    CHECK(tight.back() == 399);
+    // Without an interval of its own it does not come round.
+    CHECK(due_days_at_rate(item_of({hours_clock(0, 0)}), base::hours(200), sale_day, 1'000) ==
+          std::vector<std::int32_t>{0});
+    // Flying that uses twice as much: 30 h left are 15 h, then 50 h each.
+    ClockDue factor = hours_clock(100, 30);
+    factor.most_thousandths = 2'000;
+    const auto twice = due_days_at_rate(item_of({factor}), base::hours(200), sale_day, 300);
+    CHECK(twice == std::vector<std::int32_t>{27, 118, 209, 300});
 }
 
 TEST_CASE("to a fresh overhaul: everything on the way and the overhaul", "[budget][sale]") {

@@ -8,6 +8,7 @@
 
 #include "engine/budget/from_records.hpp"
 #include "engine/facts/names.hpp"
+#include "engine/plan/by_route.hpp"
 #include "engine/views/record_cash.hpp"
 #include "engine/views/record_money.hpp"
 
@@ -45,11 +46,18 @@ using timeline::PayTermState;
     return views::cost_name(line.said);
 }
 
+/// The lines of the estimate, those of the route too.
+[[nodiscard]] std::vector<CostLineState> lines_for(const FormContext& context) {
+    if (context.aircraft == nullptr) return {};
+    const facts::Route* route = plan::chosen_route(context.aircraft->campaign);
+    return budget::lines_of(*context.aircraft, route == nullptr ? std::string{} : route->route);
+}
+
 /// A list of the lines of the estimate, with a word for none of them.
 void add_lines(
     Form& form, Word label, Word none, const std::string& key, const FormContext& context) {
     form.fields.push_back(make_field("line_key", label, FieldKind::text, key, Need::optional));
-    choose_key(form, "line_key", none, money_in(context).lines, key_of_a_line, name_of_a_line);
+    choose_key(form, "line_key", none, lines_for(context), key_of_a_line, name_of_a_line);
 }
 
 void lay_out_term(Form& form, const FormContext& context) {
@@ -132,7 +140,7 @@ Facts take_pay_term(Form& form, const FormContext& context, Signer& signer) {
     read_record_fields(reader, fields);
     auto& said = *std::get_if<facts::PayTerm>(&fields);
     said.term = term == nullptr ? base::print_id(signer.new_id()) : term->said.term;
-    said.line = chosen_key(reader, "line_key", money_in(context).lines, key_of_a_line);
+    said.line = chosen_key(reader, "line_key", lines_for(context), key_of_a_line);
     const std::int32_t group = reader.choice("cost_group");
     if (group > 0) said.group = static_cast<facts::CostGroup>(group - 1);
     check_fields(reader, {context.today, {form.aircraft}, said, {}});
@@ -158,7 +166,7 @@ void make_payment(Form& form, const FormContext& context) {
 Facts take_payment(Form& form, const FormContext& context, Signer& signer) {
     FieldReader reader{form};
     facts::Payment said;
-    said.line = chosen_key(reader, "line_key", money_in(context).lines, key_of_a_line);
+    said.line = chosen_key(reader, "line_key", lines_for(context), key_of_a_line);
     said.amount = reader.money("amount");
     said.back = reader.choice("came_back") == 1;
     said.payee = reader.text("payee");
