@@ -126,7 +126,8 @@ TEST_CASE("the closing list counts what the record does not say", "[views][sale]
     const auto view = [&] { return views::make_closing_view(views::assess(state, hand_today)); };
     const auto untold = [&] {
         std::size_t out = 0;
-        for (const base::Message& line : view().blocks.back().lines)
+        const views::SumsView now = view();
+        for (const base::Message& line : now.blocks.back().lines)
             out += line.word == base::Word::closing_untold ? 1 : 0;
         return out;
     };
