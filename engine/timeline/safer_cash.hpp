@@ -3,6 +3,7 @@
 #pragma once
 
 #include "engine/facts/cash_facts.hpp"
+#include "engine/facts/sale_facts.hpp"
 #include "engine/timeline/safer_cost.hpp"
 
 namespace twoclocks::timeline {
