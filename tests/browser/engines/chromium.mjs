@@ -155,7 +155,10 @@ class ChromiumWindow {
     });
   }
 
-  /** A quick stroke that lets go while moving: the page glides on by itself. */
+  /**
+   * A quick stroke that lets go while moving: the page glides on by itself. A finger's events come
+   * as fast as a screen tells of them, however slow the machine that plays the finger.
+   */
   fling(x, y, up_px) {
     const from = y + up_px / 2;
     return this.strokes(async (touch) => {
@@ -163,13 +166,19 @@ class ChromiumWindow {
       for (let part = 1; part <= 5; part += 1) {
         await touch('touchMove', x, from - (up_px * part) / 5);
       }
-    });
+    }, 16);
   }
 
-  async strokes(draw) {
+  /** Touches one after the other; `apart_ms` apart, or whenever they happen to be sent. */
+  async strokes(draw, apart_ms) {
     const session = await this.context.newCDPSession(this.page);
-    const send = (type, touchPoints) =>
-      session.send('Input.dispatchTouchEvent', { type, touchPoints });
+    let seconds = Date.now() / 1000;
+    const send = (type, touchPoints) => {
+      if (apart_ms === undefined)
+        return session.send('Input.dispatchTouchEvent', { type, touchPoints });
+      seconds += apart_ms / 1000;
+      return session.send('Input.dispatchTouchEvent', { type, touchPoints, timestamp: seconds });
+    };
     await draw((type, x, y) => send(type, [{ x, y }]));
     await send('touchEnd', []);
     await session.detach();
