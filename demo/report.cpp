@@ -1,5 +1,5 @@
 // The engine without a canvas: every view of a journal on a day, as JSON, or one page of one
-// aircraft as a paper, a table or days for a calendar.
+// aircraft (or part, by its serial number) as a paper, a table or days for a calendar.
 //   build/report FILE --today YYYY-MM-DD
 //   build/report FILE --today YYYY-MM-DD --paper|--table PAGE REGISTRATION
 #include <cstdio>

@@ -117,6 +117,11 @@ void App::file_chosen(std::string_view name, std::string_view bytes) {
     inside_->changed();
 }
 
+void App::lock_told(std::string_view code, std::string_view name) {
+    inside_->state().lock_told(code, name);
+    inside_->changed();
+}
+
 void App::committed(std::uint32_t token, bool ok, std::string_view reason) {
     inside_->state().committed(token, ok, reason);
     inside_->changed();

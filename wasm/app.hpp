@@ -88,6 +88,7 @@ class App {
     void field_text(std::string_view field_id, std::string_view text);
     void field_closed(std::string_view field_id, bool next);
     void file_chosen(std::string_view name, std::string_view bytes);
+    void lock_told(std::string_view code, std::string_view name);  // as sharing.hpp says
     void committed(std::uint32_t token, bool ok, std::string_view reason);
     void online(bool is_online);
     void new_version_ready();

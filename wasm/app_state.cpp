@@ -1,6 +1,7 @@
 #include "wasm/app_state.hpp"
 
 #include "wasm/app/inside.hpp"
+#include "wasm/app/sharing.hpp"
 
 #include <charconv>
 
@@ -132,10 +133,14 @@ void AppState::field_closed(std::string_view field_id) {
 
 void AppState::file_chosen(std::string_view name, std::string_view bytes) {
     Inside& in = *inside_;
-    if (in.take_field_file(name, bytes)) return;
+    if (in.take_field_file(name, bytes) || take_locked(in, name, bytes)) return;
     in.import = read_import(name, bytes, in.ledger.visible(), in.today);
     if (in.here().kind != Place::Kind::files) in.open({Place::Kind::files, {}});
     in.dirty = true;
+}
+
+void AppState::lock_told(std::string_view code, std::string_view name) {
+    tell_lock(*inside_, code, name);
 }
 
 void AppState::online(bool is_online) {

@@ -41,6 +41,7 @@ class AppState {
     void field_text(std::string_view field_id, std::string_view text);
     void field_closed(std::string_view field_id);  // the person left it: what is wrong shows now
     void file_chosen(std::string_view name, std::string_view bytes);
+    void lock_told(std::string_view code, std::string_view name);  // as sharing.hpp says
     void online(bool is_online);
     void new_version_ready();
     void other_tab_wrote(std::string_view segment);

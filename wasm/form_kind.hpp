@@ -60,7 +60,21 @@ enum class FormKind : std::uint8_t {
     reserve_terms,
     holder,
     item_price,
-    closing
+    closing,
+    readings_table,
+    parts_table,
+    share,
+    unlock
 };
+
+/// Forms with a password.
+[[nodiscard]] constexpr bool has_secret(FormKind kind) {
+    return kind == FormKind::share || kind == FormKind::unlock;
+}
+
+/// Rows out of a table.
+[[nodiscard]] constexpr bool is_table(FormKind kind) {
+    return kind == FormKind::readings_table || kind == FormKind::parts_table;
+}
 
 }  // namespace twoclocks::canvas

@@ -18,6 +18,7 @@ const field_kinds = /** @type {const} */ ([
   'money',
   'code',
   'search',
+  'secret',
 ]);
 
 /**
@@ -40,6 +41,12 @@ export function hostFor(program, handlers) {
     /** @param {n} name @param {n} name_length @param {n} at @param {n} length */
     handOverFile: (name, name_length, at, length) =>
       handlers.handOverFile(text(name, name_length), bytes(at, length)),
+    /**
+     * @param {n} locks @param {n} name @param {n} nl @param {n} at @param {n} l
+     * @param {n} word @param {n} wl
+     */
+    lock: (locks, name, nl, at, l, word, wl) =>
+      handlers.lock(locks !== 0, text(name, nl), bytes(at, l), text(word, wl)),
     chooseFile: () => handlers.chooseFile(),
     fetchDemo: () => handlers.fetchDemo(),
     /** @param {n} id @param {n} idl @param {n} label @param {n} ll @param {n} at @param {n} tl */
@@ -179,6 +186,10 @@ export class App {
   /** @param {string} name @param {Uint8Array} bytes */
   fileChosen(name, bytes) {
     this.program._tc_file_chosen(...this.give(name), ...this.give(bytes));
+  }
+  /** @param {'done' | 'wrong' | 'damaged' | 'missing'} code @param {string} name */
+  lockTold(code, name) {
+    this.program._tc_lock_told(...this.give(code), ...this.give(name));
   }
   /** @param {number} token @param {boolean} ok @param {string} reason */
   committed(token, ok, reason) {

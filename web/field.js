@@ -19,6 +19,7 @@ export const kinds = /** @type {const} */ ({
   hours: { element: 'field_line', mode: 'decimal', capitals: 'off', enter: 'next' },
   money: { element: 'field_line', mode: 'decimal', capitals: 'off', enter: 'next' },
   code: { element: 'field_line', mode: 'text', capitals: 'characters', enter: 'next' },
+  secret: { element: 'field_secret', mode: 'text', capitals: 'off', enter: 'next' },
   search: { element: 'field_line', mode: 'search', capitals: 'off', enter: 'search' },
 });
 
@@ -141,6 +142,7 @@ export class Field {
     this.request = undefined;
     this.input = undefined;
     this.holder.hidden = true;
+    if (input?.type === 'password') input.value = '';
     input?.blur();
     this.told.moved('');
   }

@@ -1,7 +1,16 @@
 // Files in and out, by the means the device has.
 
-/** More than this is refused by the program; it needs no more than one byte over to say so. */
-const most_bytes = 96 * 1024 * 1024;
+/**
+ * More than 96 MB is refused by the program, and it needs no more than a byte over to say so; a
+ * file that is locked is a third larger than what is in it.
+ */
+const most_bytes = 129 * 1024 * 1024;
+
+/** @param {File} file @param {(name: string, bytes: Uint8Array) => void} chosen */
+async function take(file, chosen) {
+  const bytes = new Uint8Array(await file.slice(0, most_bytes + 1).arrayBuffer());
+  chosen(file.name, bytes);
+}
 
 /**
  * Lets the person choose a file. No list of types: some phones grey out what they do not know.
@@ -12,9 +21,20 @@ export function listenToFiles(input, chosen) {
   input.addEventListener('change', async () => {
     const file = input.files?.[0];
     if (file === undefined) return;
-    const bytes = new Uint8Array(await file.slice(0, most_bytes + 1).arrayBuffer());
+    await take(file, chosen);
     input.value = ''; // the same file can be chosen again
-    chosen(file.name, bytes);
+  });
+}
+
+/**
+ * A file that was opened with the installed page, where the system offers that.
+ * @param {(name: string, bytes: Uint8Array) => void} chosen
+ */
+export function openedWith(chosen) {
+  const queue = /** @type {any} */ (window).launchQueue;
+  queue?.setConsumer(async (/** @type {{ files: FileSystemFileHandle[] }} */ { files }) => {
+    const file = await files[0]?.getFile();
+    if (file !== undefined) await take(file, chosen);
   });
 }
 
@@ -28,8 +48,27 @@ export function download(name, bytes) {
   requestAnimationFrame(() => URL.revokeObjectURL(link.href));
 }
 
-/** @param {string} name */
-const asText = (name) => (name.endsWith('.txt') ? name : `${name}.txt`);
+/** Kinds of file that share sheets take as they are; others go as text. */
+const shared_types = /** @type {Record<string, string>} */ ({
+  html: 'text/html',
+  csv: 'text/csv',
+  txt: 'text/plain',
+});
+
+/**
+ * A file for a share sheet; nothing for days of a calendar, which a device opens when it has loaded
+ * them.
+ * @param {string} name
+ * @param {BlobPart} part
+ */
+export function toShare(name, part) {
+  const ending = name.slice(name.lastIndexOf('.') + 1);
+  if (ending === 'ics') return undefined;
+  const type = shared_types[ending];
+  return new File([part], type === undefined ? `${name}.txt` : name, {
+    type: type ?? 'text/plain',
+  });
+}
 
 /**
  * Hands a file to the person: the share sheet on a touch device that shares files, else a download.
@@ -40,8 +79,8 @@ export async function handOver(name, bytes) {
   const part = /** @type {BlobPart} */ (/** @type {unknown} */ (bytes));
   const touch = matchMedia('(pointer: coarse)').matches;
   if (touch && navigator.canShare !== undefined) {
-    const file = new File([part], asText(name), { type: 'text/plain' });
-    if (navigator.canShare({ files: [file] })) {
+    const file = toShare(name, part);
+    if (file !== undefined && navigator.canShare({ files: [file] })) {
       try {
         await navigator.share({ files: [file] });
         return;

@@ -4,9 +4,10 @@ import { after, todayDayNumber, wallMs } from './clock.js';
 import { followAppearance } from './appearance.js';
 import { Drafts } from './drafts.js';
 import { Field } from './field.js';
-import { fetchFile, handOver, listenToFiles } from './files.js';
+import { fetchFile, handOver, listenToFiles, openedWith } from './files.js';
 import { Frames } from './frames.js';
 import { listenToKeys } from './keys.js';
+import { lockFile, openFile } from './lock.js';
 import { Mirror } from './mirror.js';
 import { listenToPointer } from './pointer.js';
 import { inLine, loadProgram, NotYet } from './program.js';
@@ -103,6 +104,19 @@ class Page {
     location.reload();
   }
 
+  /**
+   * Hands a file over locked, or gives the program what is in one.
+   * @param {boolean} locks @param {string} name @param {Uint8Array} bytes @param {string} password
+   */
+  async lock(locks, name, bytes, password) {
+    const done = await (locks ? lockFile : openFile)(bytes, password);
+    this.refresh();
+    if (typeof done === 'string') return this.input.lockTold(done, name);
+    if (!locks) return this.input.fileChosen(name, done);
+    this.input.lockTold('done', name);
+    return handOver(name, done);
+  }
+
   /** @returns {import('./types').Handlers} */
   handlers() {
     /** @param {string} name @param {Uint8Array} bytes */
@@ -111,10 +125,12 @@ class Page {
       this.input.fileChosen(name, bytes);
     };
     listenToFiles(chooser, chosen);
+    openedWith(chosen);
     return {
       commit: (token, bytes) => this.records.commit(token, bytes),
       keepSnapshot: (bytes) => this.records.keepSnapshot(bytes),
       handOverFile: (name, bytes) => void handOver(name, bytes),
+      lock: (locks, name, bytes, password) => void this.lock(locks, name, bytes, password),
       chooseFile: () => chooser.click(),
       fetchDemo: () => void fetchFile(ADDRESSES.demo, chosen),
       editField: (request) => this.field.open(request),

@@ -6,7 +6,17 @@ export interface FieldRequest {
   id: string;
   label: string;
   text: string;
-  kind: 'text' | 'note' | 'decimal' | 'whole' | 'date' | 'hours' | 'money' | 'code' | 'search';
+  kind:
+    | 'text'
+    | 'note'
+    | 'decimal'
+    | 'whole'
+    | 'date'
+    | 'hours'
+    | 'money'
+    | 'code'
+    | 'search'
+    | 'secret';
   box: Box;
 }
 
@@ -43,6 +53,7 @@ export interface Handlers {
   commit(token: number, bytes: Uint8Array): void;
   keepSnapshot(bytes: Uint8Array): void;
   handOverFile(name: string, bytes: Uint8Array): void;
+  lock(locks: boolean, name: string, bytes: Uint8Array, password: string): void;
   chooseFile(): void;
   fetchDemo(): void;
   editField(request: FieldRequest): void;
@@ -83,6 +94,7 @@ export interface Program {
   _tc_field_text(id: number, id_length: number, at: number, length: number): void;
   _tc_field_closed(at: number, length: number, next: number): void;
   _tc_file_chosen(name: number, name_length: number, at: number, length: number): void;
+  _tc_lock_told(code: number, c_length: number, name: number, n_length: number): void;
   _tc_committed(token: number, ok: number, at: number, length: number): void;
   _tc_online(is_online: number): void;
   _tc_new_version_ready(): void;

@@ -5,6 +5,7 @@
 #include "engine/base/money.hpp"
 #include "engine/base/scaled.hpp"
 #include "engine/budget/growth.hpp"
+#include "engine/facts/interval.hpp"
 #include "engine/plan/moment.hpp"
 
 namespace twoclocks::budget {
@@ -52,9 +53,38 @@ constexpr std::size_t most_times = 400;
     return out;
 }
 
+/// The clock of that kind, made where the item has none.
+[[nodiscard]] ClockDue& clock_in(ItemDue& item, Clock kind) {
+    for (ClockDue& clock : item.clocks)
+        if (clock.clock == kind) return clock;
+    ClockDue made;
+    made.clock = kind;
+    made.known = true;
+    return item.clocks.emplace_back(made);
+}
+
+/// A first interval counts once: from the work on the repeat does, by its own clocks.
+void count_repeat(ItemDue& item) {
+    const facts::Interval& again = item.again;
+    const bool has_calendar = again.months || again.days;
+    if (facts::is_empty(again)) {
+        std::erase_if(item.clocks, [](const ClockDue& clock) { return clock.is_first; });
+        return;
+    }
+    std::erase_if(item.clocks, [&](const ClockDue& clock) {
+        return clock.clock == Clock::calendar ? !has_calendar : !again.hours;
+    });
+    if (again.hours) clock_in(item, Clock::hours).limit_hours = *again.hours;
+    if (!has_calendar) return;
+    ClockDue& calendar = clock_in(item, Clock::calendar);
+    calendar.limit_months = again.months.value_or(0);
+    calendar.limit_days = again.days.value_or(0);
+}
+
 /// The item as it stands after it was done on a day: its clocks begin again.
 void begin_again(ItemDue& item, Date today, std::int32_t days, FlightTime year) {
     const Date on = base::add_days(today, days);
+    count_repeat(item);
     for (auto* const clocks : {&item.clocks, &item.caps}) {
         // What has no interval of its own does not come round.
         std::erase_if(*clocks, [](const ClockDue& clock) {

@@ -69,13 +69,23 @@ bool comes_before(const Fact& left, const Fact& right) {
     return print_fact(left) < print_fact(right);
 }
 
+bool holds(const Fact& here, const Fact& told) {
+    if (here.id != told.id) return false;
+    const bool is_handed_without = told.by.empty() && !here.by.empty();
+    if (!is_handed_without) return print_fact(here) == print_fact(told);
+    Fact signed_alike = told;
+    signed_alike.by = here.by;
+    return print_fact(here) == print_fact(signed_alike);
+}
+
 bool Journal::add(Fact fact) {
     std::vector<std::int32_t>& same_id = by_id_[fact.id];
-    if (!same_id.empty()) {
-        const std::string line = print_fact(fact);
-        for (const std::int32_t place : same_id) {
-            if (print_fact(facts_[static_cast<std::size_t>(place)]) == line) return false;
-        }
+    for (const std::int32_t place : same_id) {
+        Fact& here = facts_[static_cast<std::size_t>(place)];
+        if (holds(here, fact)) return false;
+        if (!holds(fact, here)) continue;
+        here.by = std::move(fact.by);
+        return true;
     }
     const auto place = static_cast<std::int32_t>(facts_.size());
     same_id.push_back(place);
@@ -153,7 +163,13 @@ Ref ref_to(const Journal& journal, const Fact& fact) {
 }
 
 bool names(const Ref& ref, const Fact& fact) {
-    return ref.id == fact.id && (ref.content == 0 || ref.content == content_of(fact));
+    if (ref.id != fact.id) return false;
+    if (ref.content == 0 || ref.content == content_of(fact)) return true;
+    if (fact.by.empty()) return false;
+    // Whoever had it without its signature named it by that.
+    Fact handed_without = fact;
+    handed_without.by.clear();
+    return ref.content == content_of(handed_without);
 }
 
 Stamp next_stamp(const Stamp& latest_seen, std::int64_t wall_ms, std::string device) {

@@ -1,10 +1,9 @@
 // The journal: a set of facts that only grows.
 //
 // Merge is set union by id and content, so it is commutative, associative and idempotent and never
-// loses
-// a fact. Two facts with one id and different content are both kept. Order of arrival changes
-// nothing:
-// whoever reads goes through `in_order` or an index, both sorted by stamp, id, content.
+// loses a fact. Two facts with one id and different content are both kept; one without a signature
+// is the one with it, handed over without. Order of arrival changes nothing: whoever reads goes
+// through `in_order` or an index, both sorted by stamp, id, content.
 #pragma once
 
 #include <cstdint>
@@ -21,9 +20,15 @@ namespace twoclocks::facts {
 /// Units: none. Errors: none. Source: our choice, a total order that no build can see differently.
 [[nodiscard]] bool comes_before(const Fact& left, const Fact& right);
 
+/// True when one fact says all that another does: it is the same to the byte, or but for a
+/// signature that the other was handed over without.
+/// Units: none. Errors: none. Source: our choice.
+[[nodiscard]] bool holds(const Fact& here, const Fact& told);
+
 class Journal {
   public:
-    /// Adds a fact; false when it was there already, to the byte.
+    /// Adds a fact; false when it was there already. One that is there without its signature gets
+    /// it.
     /// Units: none. Errors: none. Source: our choice, set union.
     bool add(Fact fact);
 

@@ -144,6 +144,7 @@ ItemDue plain_due(const Bearer& bearer, const ItemState& item, Date today) {
     due.revision = item.limit->revision;
     due.limit_fact = item.limit_fact;
     due.once = item.limit->once;
+    if (!due.once) due.again = repeat_of(*item.limit);
     due.tolerance_source = item.limit->tolerance.source;
     due.in_force = item.limit->in_force.value_or(facts::InForce::always);
     const CountedItem counted = counted_item(bearer, item, today);

@@ -88,6 +88,7 @@ struct ItemDue {
     facts::Combine combine{facts::Combine::sooner};
     std::vector<ClockDue> caps;  // but not after these, whatever the clocks combine to
     bool once{false};            // no repeat
+    facts::Interval again{};     // what it counts after the next work; empty: what it counts now
     bool complied{false};        // once, and done: nothing is left to do
     std::string tolerance_source;
     OnPart part{};

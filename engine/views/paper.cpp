@@ -1,6 +1,6 @@
 #include "engine/views/paper.hpp"
 
-#include "engine/base/message_args.hpp"
+#include "engine/views/paper_sheet.hpp"
 
 namespace twoclocks::views {
 namespace {
@@ -8,67 +8,6 @@ namespace {
 using base::Message;
 using base::Region;
 using base::Word;
-
-/// A paper while its blocks are put on it.
-class Sheet {
-  public:
-    Sheet(Message title, const PaperHead& head, const Region& region) : region_(region) {
-        paper_.title = std::move(title);
-        paper_.plate = head.plate;
-        paper_.is_invented = head.is_invented;
-        constexpr std::size_t letters = 16;
-        paper_.as_of = said(
-            {Word::paper_as_of,
-             {base::day_arg(head.today), base::text_arg(head.fingerprint.substr(0, letters))}});
-    }
-
-    [[nodiscard]] std::string said(const Message& message) const {
-        return message.word == Word::blank ? std::string{} : base::say(message, region_);
-    }
-
-    void lines(Message title, std::vector<Message> lines) {
-        std::erase_if(lines, [](const Message& line) { return line.word == Word::blank; });
-        if (lines.empty()) return;
-        paper_.blocks.push_back({std::move(title), std::move(lines), {}});
-    }
-
-    void faults(const std::vector<base::Problem>& faults) {
-        PaperBlock block;
-        for (const base::Problem& fault : faults)
-            block.rows.push_back(
-                {base::say_what(fault, region_), base::say_remedy(fault, region_)});
-        put(std::move(block));
-    }
-
-    void put(PaperBlock block) {
-        if (block.rows.empty() && block.lines.empty()) return;
-        paper_.blocks.push_back(std::move(block));
-    }
-
-    /// Several messages in one cell, a line each.
-    [[nodiscard]] std::string cell(const std::vector<Message>& lines,
-                                   const std::vector<base::Problem>& notes = {}) const {
-        std::string out;
-        const auto add = [&](const std::string& line) {
-            if (!line.empty()) out += (out.empty() ? "" : "\n") + line;
-        };
-        for (const Message& line : lines)
-            add(said(line));
-        for (const base::Problem& note : notes)
-            add(base::say_what(note, region_));
-        return out;
-    }
-
-    [[nodiscard]] Paper done(std::vector<Message> notes) {
-        paper_.notes = std::move(notes);
-        paper_.notes.push_back({Word::caution_short, {}});
-        return std::move(paper_);
-    }
-
-  private:
-    const Region& region_;
-    Paper paper_;
-};
 
 }  // namespace
 
@@ -103,15 +42,11 @@ Paper paper_of(const SumsView& view, const PaperHead& head, const Region& region
 
 Paper paper_of(const StatusView& view, const PaperHead& head, const Region& region) {
     Sheet sheet{{Word::title_status_of, {base::text_arg(view.registration)}}, head, region};
-    const auto labelled = [&](Word label, const Told& told) {
-        return Message{Word::record_labelled,
-                       {base::word_arg(label), base::text_arg(sheet.said(told.text))}};
-    };
     sheet.lines({Word::blank, {}},
                 {view.state_word,
-                 labelled(Word::label_total_time, view.total),
-                 labelled(Word::label_landings, view.landings),
-                 labelled(Word::label_starts, view.starts)});
+                 sheet.labelled(Word::label_total_time, view.total.text),
+                 sheet.labelled(Word::label_landings, view.landings.text),
+                 sheet.labelled(Word::label_starts, view.starts.text)});
     for (const StatusGroup& group : view.groups) {
         PaperBlock out{group.title, {}, {}};
         for (const StatusRow& row : group.rows) {

@@ -114,15 +114,31 @@ void put_box(const LifeBoxView& box, const Region& region, Html& html) {
     html.paragraph(box.spoken, "plate");
 }
 
+/// An amount below or above zero, its currency behind a space that does not break.
+[[nodiscard]] bool is_figure(std::string_view text) {
+    constexpr std::string_view space = "\xC2\xA0";
+    constexpr std::size_t code_letters = 3;
+    const std::size_t end = text.find(space);
+    if (end != std::string_view::npos) {
+        const std::string_view code = text.substr(end + space.size());
+        const bool is_code =
+            code.size() == code_letters && std::all_of(code.begin(), code.end(), [](char sign) {
+                return sign >= 'A' && sign <= 'Z';
+            });
+        if (!is_code) return false;
+        text = text.substr(0, end);
+    }
+    return text.size() > 1 && (text.front() == '-' || text.front() == '+') &&
+           std::all_of(text.begin() + 1, text.end(), [](char sign) {
+               return (sign >= '0' && sign <= '9') || sign == '.' || sign == ',';
+           });
+}
+
 /// Text that a spreadsheet would take for a formula begins with an apostrophe; a figure does not.
 [[nodiscard]] std::string neutral(const std::string& text) {
     constexpr std::string_view runs = "=+-@\t\r";
-    if (text.empty() || runs.find(text.front()) == std::string_view::npos) return text;
-    const bool is_figure = (text.front() == '-' || text.front() == '+') && text.size() > 1 &&
-                           std::all_of(text.begin() + 1, text.end(), [](char sign) {
-                               return (sign >= '0' && sign <= '9') || sign == '.' || sign == ',';
-                           });
-    return is_figure ? text : '\'' + text;
+    const bool is_plain = text.empty() || runs.find(text.front()) == std::string_view::npos;
+    return is_plain || is_figure(text) ? text : '\'' + text;
 }
 
 [[nodiscard]] std::string csv_cell(const std::string& text) {
@@ -148,7 +164,7 @@ std::string print_html(const Paper& paper, const Region& region) {
     html.raw(style);
     html.raw("</style>\n</head>\n<body>\n");
     html.element("h1", title);
-    html.element("p", paper.plate, "plate");
+    if (!paper.plate.empty()) html.element("p", paper.plate, "plate");
     html.element("p", paper.as_of, "plate");
     if (paper.is_invented) html.paragraph({Word::caution_invented, {}}, "invented");
     if (paper.box) put_box(*paper.box, region, html);
@@ -167,16 +183,28 @@ std::string print_html(const Paper& paper, const Region& region) {
 
 std::string print_csv(const Paper& paper, const Region& region) {
     std::string out;
+    const auto line = [&](const std::string& text) {
+        if (!text.empty()) out += csv_cell(text) + "\r\n";
+    };
+    const auto said = [&](const base::Message& message) {
+        if (message.word != Word::blank) line(base::say(message, region));
+    };
+    said(paper.title);
+    line(paper.plate);
+    line(paper.as_of);
+    if (paper.is_invented) said({Word::caution_invented, {}});
     for (const PaperBlock& block : paper.blocks) {
-        if (block.rows.empty()) continue;
-        if (block.title.word != Word::blank)
-            out += csv_cell(base::say(block.title, region)) + "\r\n";
+        said(block.title);
+        for (const base::Message& each : block.lines)
+            said(each);
         for (const std::vector<std::string>& row : block.rows) {
             for (std::size_t place = 0; place < row.size(); ++place)
                 out += (place == 0 ? "" : ",") + csv_cell(row[place]);
             out += "\r\n";
         }
     }
+    for (const base::Message& note : paper.notes)
+        said(note);
     return out;
 }
 

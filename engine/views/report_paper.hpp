@@ -13,13 +13,15 @@ namespace twoclocks::views {
 
 /// What is asked for.
 struct PaperAsked {
-    std::string registration;
-    std::string page;  // status, plan, money, cores, cash, reserve, sale, compare, closing, days
+    std::string registration;  // of "part": its serial number
+    // status, due, work, history, part, parts, plan, routes, money, cores, cash, reserve, sale,
+    // closing, days; of all aircraft: fleet, order, compare
+    std::string page;
     bool is_table{false};
 };
 
-/// The text of the file; nothing where there is no such aircraft or page. "days" is a calendar
-/// file whatever is asked for.
+/// The text of the file; nothing where there is no such aircraft, part or page. "days" is a
+/// calendar file whatever is asked for.
 /// Units: text as a person reads it. Errors: nothing. Source: our choice.
 [[nodiscard]] std::optional<std::string> report_paper(std::string_view journal_text,
                                                       base::Date today,

@@ -22,6 +22,10 @@ class FakeHost final : public Host {
         file = bytes;
     }
 
+    void hand_over_locked(const LockRequest& request) override { locked.push_back(request); }
+
+    void unlock(const LockRequest& request) override { opened.push_back(request); }
+
     void choose_file() override { ++files_asked; }
 
     void fetch_demo() override {}
@@ -66,6 +70,8 @@ class FakeHost final : public Host {
     std::vector<std::string> snapshots;
     std::vector<std::string> announced;
     std::vector<std::pair<std::string, std::string>> settings;
+    std::vector<LockRequest> locked;
+    std::vector<LockRequest> opened;
     std::string file_name;
     std::string file;
     std::string draft;

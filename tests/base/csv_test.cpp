@@ -9,11 +9,14 @@ using namespace twoclocks::base;
 
 using Rows = std::vector<std::vector<std::string>>;
 
-TEST_CASE("the separator is the first of tab, semicolon and comma", "[base][csv]") {
+TEST_CASE("the separator is what the first row has most of", "[base][csv]") {
     CHECK(csv_separator("a\tb;c,d") == '\t');
     CHECK(csv_separator("a;b,c\nd\te") == ';');
     CHECK(csv_separator("a,b") == ',');
     CHECK(csv_separator("") == ',');
+    CHECK(csv_separator("\"Hours; total\",Date") == ',');
+    CHECK(csv_separator("a,b\r1;2;3,4;5") == ',');
+    CHECK(csv_separator("a;b;c,d") == ';');
 }
 
 TEST_CASE("rows and fields as RFC 4180 has them", "[base][csv]") {

@@ -9,6 +9,7 @@
 import { ann, ben, joinBoth, lookAt } from './disagreement.mjs';
 import { formPages } from './form_pages.mjs';
 import { moneyPages } from './money_pages.mjs';
+import { filePages } from './file_pages.mjs';
 import { salePages } from './sale_pages.mjs';
 import { sumsPages } from './sums_pages.mjs';
 import { planPages } from './plan_pages.mjs';
@@ -262,6 +263,7 @@ export const pages = [
   ...moneyPages,
   ...sumsPages,
   ...salePages,
+  ...filePages,
   ...formPages,
 ];
 

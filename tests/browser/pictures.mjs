@@ -9,6 +9,7 @@ import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { need } from '../support/packages.mjs';
+import { complaintsOf } from './access.mjs';
 import { pages, reach } from './pages.mjs';
 import { commonColours, mergeShades, readPng, writeFullPng, writeSmallPng } from './png.mjs';
 import { begin } from './stage.mjs';
@@ -44,10 +45,11 @@ export const nameOf = (row, size, theme) => `${row.name}_${size}_${theme}`;
 
 /**
  * Pictures of one page: a map of names to bytes. It is reached at the first size; for the others
- * the window is made wider and narrower, as when a device is turned.
+ * the window is made wider and narrower, as when a device is turned. What is done `then` finds it
+ * at the first size again.
  */
-export async function take(visit, row, looks = views) {
-  const page = await reach(visit, row, { size: looks[0].size });
+export async function take(visit, row, looks = views, then = undefined) {
+  const page = await reach(visit, row, { size: looks[0].size, bypassCSP: then !== undefined });
   const taken = new Map();
   try {
     for (const { size, worn } of looks) {
@@ -57,6 +59,10 @@ export async function take(visit, row, looks = views) {
         await page.settled();
         taken.set(nameOf(row, size, theme), await page.screenshot());
       }
+    }
+    if (then !== undefined) {
+      await page.page.setViewportSize(sizes[looks[0].size]);
+      await then(page);
     }
   } finally {
     await page.close();
@@ -72,6 +78,9 @@ function otherColours(was, is) {
     [...some].filter(([name, share]) => share - (all.get(name) ?? 0) > share_slack);
   return [...gone(before, now_all), ...gone(now, before_all)].map(([name]) => name);
 }
+
+/** Every third page, from the first, the second or the third on. @param {number} from */
+export const third = (from) => pages.filter((_, at) => at % 3 === from);
 
 /** What differs between a kept picture and one taken now; nothing when they are alike. */
 export function compare(kept_bytes, taken_bytes) {
@@ -89,9 +98,16 @@ export function compare(kept_bytes, taken_bytes) {
   return { said: said.join('; '), changed, colours, marked: writeFullPng(marked) };
 }
 
-/** What is otherwise about a page than in the pictures kept of it, at every size. */
+/**
+ * What is otherwise about a page than in the pictures kept of it, at every size, and what stands
+ * against it by the rules for assistive technology.
+ */
 export async function wrongOf(visit, row) {
-  return judge(await take(visit, row));
+  const found = [];
+  const taken = await take(visit, row, views, async (page) => {
+    found.push(...(await complaintsOf(page, row, themes)));
+  });
+  return [...(await judge(taken)), ...found];
 }
 
 /** What a picture and the kept one of that name differ in; nothing when they are alike. */

@@ -140,3 +140,22 @@ TEST_CASE("life left is worth the smaller share, or the hours less calendar work
     in.overhaul.clocks[1].known = false;
     CHECK(!work_out_sale(in).by_lesser);
 }
+
+TEST_CASE("a first interval counts once, its repeat from the work on", "[budget][sale]") {
+    // 2,200 h first, then every 600 h; 100 h a year for twelve years are 1,200 h.
+    ItemDue item = item_of({hours_clock(2'200, 300)});
+    item.clocks.front().is_first = true;
+    item.again.hours = base::hours(600);
+    const auto days = due_days_at_rate(item, base::hours(100), sale_day, 12 * 365);
+    CHECK(days == std::vector<std::int32_t>{3 * 365, 9 * 365});
+    // Months that come only with the repeat count from the work on.
+    item.again.hours.reset();
+    item.again.months = 24;
+    const auto by_months = due_days_at_rate(item, base::hours(100), sale_day, 6 * 365);
+    REQUIRE(by_months.size() == 2);
+    CHECK(by_months[0] == 3 * 365);
+    CHECK(base::print_date(base::add_days(sale_day, by_months[1])) == "2030-12-31");
+    // And what has a first interval alone does not come round.
+    item.again = {};
+    CHECK(due_days_at_rate(item, base::hours(100), sale_day, 40 * 365).size() == 1);
+}

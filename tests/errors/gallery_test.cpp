@@ -270,6 +270,8 @@ TEST_CASE("every code of the catalogue stands in the gallery", "[errors][gallery
     covered.insert(of_great_files.begin(), of_great_files.end());
     covered.insert(of_totals.begin(), of_totals.end());
     covered.insert(of_forms.begin(), of_forms.end());
+    covered.insert(of_tables.begin(), of_tables.end());
+    covered.insert(of_locks.begin(), of_locks.end());
     covered.insert(of_plans.begin(), of_plans.end());
     covered.insert(of_estimates.begin(), of_estimates.end());
     covered.insert(of_cash.begin(), of_cash.end());

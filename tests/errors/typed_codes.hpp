@@ -79,6 +79,33 @@ inline const CodeNames of_forms{"form_needed",
                                 "plan_task_nameless",
                                 "route_nameless"};
 
+/// What tables cannot be taken for; tests/facts/table_rows_test.cpp and tests/app have each.
+inline const CodeNames of_tables{"table_empty",
+                                 "table_encoding",
+                                 "table_too_long",
+                                 "table_too_wide",
+                                 "table_too_large",
+                                 "table_quote_open",
+                                 "table_two_sources",
+                                 "table_no_column",
+                                 "table_column_twice",
+                                 "table_order_unsaid",
+                                 "table_day_wrong",
+                                 "table_cell_wrong",
+                                 "table_cell_missing",
+                                 "table_row_twice",
+                                 "table_row_falls",
+                                 "table_rows_faulty",
+                                 "table_nothing_new"};
+
+/// Passwords and locked files; tests/app/sharing_test.cpp has each.
+inline const CodeNames of_locks{"password_short",
+                                "password_differs",
+                                "password_wrong",
+                                "lock_newer",
+                                "lock_damaged",
+                                "lock_missing"};
+
 /// A total time told for a day; tests/timeline/entry_test.cpp has either side of both.
 inline const CodeNames of_totals{"entry_total_falls", "entry_total_above_later"};
 

@@ -5,6 +5,7 @@
 #include "wasm/app/money.hpp"
 #include "wasm/app/papers.hpp"
 #include "wasm/app/plan.hpp"
+#include "wasm/app/sharing.hpp"
 #include "wasm/app/sums.hpp"
 #include "wasm/app/sure.hpp"
 #include "wasm/app/undo.hpp"
@@ -146,10 +147,7 @@ struct Apply {
 
     void operator()(const intent::SubmitForm&) const {
         if (!in.pending.empty()) return;
-        if (in.form.kind == FormKind::author) {
-            keep_author();
-            return;
-        }
+        if (act_on_form(in)) return;
         const std::vector<facts::Fact> facts =
             submit_form(in.form, in.context_of(in.form.aircraft), in.signer);
         if (facts.empty()) return;
@@ -266,15 +264,6 @@ struct Apply {
     void open_sheet(Sheet sheet) const {
         if (std::holds_alternative<std::monostate>(in.sheet)) in.host.push_page();
         in.sheet = std::move(sheet);
-    }
-
-    void keep_author() const {
-        const FieldView* field = find_field(in.form, "author");
-        if (field == nullptr) return;
-        in.signer.set_author(field->text);
-        in.host.keep_setting("author", field->text);
-        in.entry.fresh = in.form;
-        in.host.go_back();
     }
 
     void turn(std::int32_t batch, bool aside, Word done) const {

@@ -16,16 +16,19 @@ constexpr std::string_view first_line = "two-clocks-drafts\t1";
 constexpr std::size_t most_drafts = 6;
 
 /// In the order of FormKind.
-constexpr std::array<std::string_view, 54> kind_names{
-    "new_aircraft",  "meter_change", "work_done",     "new_item",      "change_limit", "permit",
-    "rename_item",   "usage_plan",   "parked",        "from_template", "correct",      "withdraw",
-    "author",        "specimen",     "new_part",      "part_fit",      "part_remove",  "part_move",
-    "part_scrap",    "part_work",    "part_rebuild",  "event",         "sign_event",   "wear_limit",
-    "measure_wear",  "storage",      "return",        "adjust",        "flown_as",     "factor",
-    "directive",     "decide",       "means",         "plan_task",     "plan_step",    "plan_terms",
-    "closed",        "route",        "plan_costs",    "plan_kept",     "fleet_bound",  "cost_line",
-    "exchange_rate", "price_list",   "cost_terms",    "core",          "core_step",    "pay_term",
-    "payment",       "balance",      "reserve_terms", "holder",        "item_price",   "closing"};
+constexpr std::array<std::string_view, 58> kind_names{
+    "new_aircraft",  "meter_change", "work_done",     "new_item",   "change_limit",
+    "permit",        "rename_item",  "usage_plan",    "parked",     "from_template",
+    "correct",       "withdraw",     "author",        "specimen",   "new_part",
+    "part_fit",      "part_remove",  "part_move",     "part_scrap", "part_work",
+    "part_rebuild",  "event",        "sign_event",    "wear_limit", "measure_wear",
+    "storage",       "return",       "adjust",        "flown_as",   "factor",
+    "directive",     "decide",       "means",         "plan_task",  "plan_step",
+    "plan_terms",    "closed",       "route",         "plan_costs", "plan_kept",
+    "fleet_bound",   "cost_line",    "exchange_rate", "price_list", "cost_terms",
+    "core",          "core_step",    "pay_term",      "payment",    "balance",
+    "reserve_terms", "holder",       "item_price",    "closing",    "readings_table",
+    "parts_table",   "share",        "unlock"};
 
 /// Signs that end a field or a line, and how they are written inside one.
 constexpr std::array<std::pair<char, char>, 4> escapes{

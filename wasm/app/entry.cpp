@@ -23,6 +23,8 @@ constexpr std::array of_nothing{FormKind::new_aircraft,
                                 FormKind::author,
                                 FormKind::specimen,
                                 FormKind::fleet_bound,
+                                FormKind::readings_table,
+                                FormKind::parts_table,
                                 FormKind::new_part};
 constexpr std::array of_a_record{FormKind::correct, FormKind::withdraw, FormKind::sign_event};
 constexpr std::array of_an_item{FormKind::change_limit, FormKind::permit, FormKind::rename_item};
@@ -121,6 +123,8 @@ void AppState::Inside::end_field(std::string_view field_id) {
     FieldView* field = find_field(typed(), field_id);
     if (field == nullptr || field->problem) return;
     field->problem = problem_of(*field);
+    // Laying the form out again moves its fields.
+    if (is_table(form.kind) && !asks()) return reshape(form, context_of(form.aircraft));
     if (field->kind != FieldKind::money || field->problem) return;
     // An amount may bring its currency along: then that is the one chosen.
     const base::Result<base::Money> money = read_money(*field);
@@ -158,13 +162,14 @@ void AppState::Inside::clear_entry() {
         entry.cleared_pad = pad;
         pad = {pad.aircraft, {}, base::print_date(today), {}};
     } else if (here().kind == Place::Kind::form) {
-        entry.cleared = form;
+        entry.cleared = has_secret(form.kind) ? std::nullopt : std::optional{form};
         form = entry.fresh;
     } else {
         return;
     }
     entry.note = {Word::blank, {}};
     notify({Word::form_cleared, {}});
+    if (!on_pad && !entry.cleared) return;
     notices.back().action = Intent{intent::UndoClear{}};
     notices.back().action_label = {Word::button_undo, {}};
 }
@@ -190,6 +195,8 @@ bool AppState::Inside::take_field_file(std::string_view name, std::string_view b
     field->size_bytes = static_cast<std::int64_t>(bytes.size());
     field->problem.reset();
     form.files[id] = bytes;
+    form.headings.clear();
+    reshape(form, context_of(form.aircraft));
     dirty = true;
     return true;
 }
@@ -199,7 +206,8 @@ void AppState::Inside::keep_drafts() {
     Drafts& drafts = entry.drafts;
     drafts.close_all();
     if (here().kind == Place::Kind::form) {
-        const bool typed = is_touched(form, entry.fresh);
+        // A password is kept nowhere, and the rest of its page is a few taps.
+        const bool typed = !has_secret(form.kind) && is_touched(form, entry.fresh);
         if (typed) drafts.put(draft_of(form, today));
         if (!typed) drafts.drop(name_of(form.kind), form.subject);
     }

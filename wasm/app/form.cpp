@@ -31,7 +31,7 @@ base::Id aircraft_of_subject(const facts::Journal& journal, base::Id subject) {
 
 namespace {
 
-/// How a form is laid out and what becomes of it; none of the two that save nothing here.
+/// How a form is laid out and what becomes of it; none of those that save nothing here.
 struct Steps {
     FormKind kind;
     void (*make)(Form& form, const FormContext& context);
@@ -94,13 +94,17 @@ constexpr std::array all_steps{
     Steps{FormKind::holder, make_holder, take_holder},
     Steps{FormKind::item_price, make_item_price, take_item_price},
     Steps{FormKind::closing, make_closing, take_closing},
+    Steps{FormKind::readings_table, make_readings_table, take_readings_table},
+    Steps{FormKind::parts_table, make_parts_table, take_parts_table},
+    Steps{FormKind::share, make_share, nullptr},
+    Steps{FormKind::unlock, make_unlock, nullptr},
 };
 
 constexpr bool is_in_order() {
     for (std::size_t place = 0; place < all_steps.size(); ++place) {
         if (all_steps[place].kind != static_cast<FormKind>(place)) return false;
     }
-    return all_steps.back().kind == FormKind::closing;
+    return all_steps.back().kind == FormKind::unlock;
 }
 
 static_assert(is_in_order());
@@ -154,6 +158,8 @@ void reshape(Form& form, const FormContext& context) {
     if (form.kind == FormKind::pay_term) reshape_pay_term(form, context);
     if (form.kind == FormKind::holder) reshape_holder(form, context);
     if (form.kind == FormKind::closing) reshape_closing(form, context);
+    if (is_table(form.kind)) reshape_table(form, context);
+    if (form.kind == FormKind::share) reshape_share(form, context);
 }
 
 std::vector<facts::Fact> submit_form(Form& form, const FormContext& context, Signer& signer) {

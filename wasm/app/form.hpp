@@ -35,6 +35,7 @@ struct Form {
     std::map<std::string, std::string> files;  // bytes of what was chosen, by field
     std::vector<base::Id> hosts;               // what each option of the field "host" stands for
     std::string own_total;                     // what the form itself put into "host_total"
+    std::string headings;                      // first row of the table that its columns are of
 };
 
 /// What a form may look at.
@@ -46,6 +47,7 @@ struct FormContext {
     const std::map<base::Id, views::Assessed>* fleet{nullptr};
     const std::vector<timeline::PartState>* parts{nullptr};
     const views::PlanView* planned{nullptr};  // the plan looked at last, of whichever aircraft
+    const base::Region* region{nullptr};
 };
 
 /// A fresh form with what is known filled in.

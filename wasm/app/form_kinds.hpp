@@ -135,6 +135,17 @@ void reshape_route(Form& form, const FormContext& context);
 /// Chooses a route by its key.
 void choose_route(Form& form, const FormContext& context, const std::string& key);
 
+/// Rows out of a table, and what the fields are once there is one.
+void make_readings_table(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_readings_table(Form& form, const FormContext& context, Signer& signer);
+void make_parts_table(Form& form, const FormContext& context);
+[[nodiscard]] Facts take_parts_table(Form& form, const FormContext& context, Signer& signer);
+void reshape_table(Form& form, const FormContext& context);
+/// A part of the record as a file, and a file that is locked.
+void make_share(Form& form, const FormContext& context);
+void reshape_share(Form& form, const FormContext& context);
+void make_unlock(Form& form, const FormContext& context);
+
 void make_directive(Form& form, const FormContext& context);
 [[nodiscard]] Facts take_directive(Form& form, const FormContext& context, Signer& signer);
 void make_decide(Form& form, const FormContext& context);

@@ -22,10 +22,6 @@ using facts::Fact;
 using facts::Journal;
 using timeline::Question;
 
-[[nodiscard]] bool is_same(const Fact& left, const Fact& right) {
-    return left.id == right.id && print_fact(left) == print_fact(right);
-}
-
 [[nodiscard]] std::vector<Question> questions_of(const Journal& journal,
                                                  base::Id subject,
                                                  base::Date today) {
@@ -55,7 +51,7 @@ using QuestionKey = std::vector<base::Id>;
         here = here || is_here(joining.before, fact);
         filed = filed || std::any_of(joining.file.begin(),
                                      joining.file.end(),
-                                     [&](const Fact& other) { return is_same(fact, other); });
+                                     [&](const Fact& other) { return facts::holds(fact, other); });
     };
     look(side.fact);
     for (const Fact& same : side.same)
@@ -92,8 +88,9 @@ using QuestionKey = std::vector<base::Id>;
 
 bool is_here(const Journal& journal, const Fact& fact) {
     const auto with_id = journal.with_id(fact.id);
-    return std::any_of(
-        with_id.begin(), with_id.end(), [&](const Fact* other) { return is_same(*other, fact); });
+    return std::any_of(with_id.begin(), with_id.end(), [&](const Fact* other) {
+        return facts::holds(*other, fact);
+    });
 }
 
 std::vector<base::Message> effects_of(const Joining& joining) {

@@ -80,6 +80,7 @@ struct Entry {
     Drafts drafts;
     std::string kept;        // what the host has
     std::string file_field;  // the field that waits for a file
+    bool is_opening{false};  // a locked file is with the host
     base::Message note{base::Word::blank, {}};
 };
 

@@ -1,6 +1,9 @@
 #include "wasm/app/papers.hpp"
 
 #include "wasm/app/plan.hpp"
+#include "wasm/app/sharing.hpp"
+
+#include <algorithm>
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/journal.hpp"
@@ -16,16 +19,37 @@ using As = intent::HandOver::As;
 /// The page that is open, as a paper; nothing where it is none.
 [[nodiscard]] std::optional<views::Paper> paper_of_page(const AppState::Inside& in,
                                                         const views::PaperHead& head) {
-    const Page& page = in.screen.page;
-    if (const auto* sums = std::get_if<SumsPage>(&page))
-        return views::paper_of(sums->view, head, in.region);
-    if (const auto* money = std::get_if<MoneyPage>(&page))
-        return views::paper_of(money->view, head, in.region);
-    if (const auto* plan = std::get_if<PlanPage>(&page))
-        return views::paper_of(plan->view, head, in.region);
-    if (const auto* status = std::get_if<views::StatusView>(&page))
-        return views::paper_of(*status, head, in.region);
-    return std::nullopt;
+    return std::visit(
+        [&](const auto& page) -> std::optional<views::Paper> {
+            if constexpr (requires { views::paper_of(page, head, in.region); })
+                return views::paper_of(page, head, in.region);
+            else if constexpr (requires { views::paper_of(page.view, head, in.region); })
+                return views::paper_of(page.view, head, in.region);
+            else
+                return std::nullopt;
+        },
+        in.screen.page);
+}
+
+/// What the papers of several aircraft bear.
+[[nodiscard]] views::PaperHead head_of_all(const AppState::Inside& in) {
+    const bool is_invented = std::any_of(in.fleet.begin(), in.fleet.end(), [](const auto& each) {
+        return each.second.state.invented;
+    });
+    return views::paper_head(in.today, facts::fingerprint(in.ledger.visible()), is_invented);
+}
+
+/// The history of the part that is open, as a paper.
+[[nodiscard]] views::Paper paper_of_part(const AppState::Inside& in,
+                                         const views::PartHistoryView& part) {
+    const bool is_invented = std::any_of(in.fleet.begin(), in.fleet.end(), [&](const auto& each) {
+        return each.second.state.invented && views::was_aboard(part, each.first);
+    });
+    return views::paper_of(
+        part,
+        views::paper_head(
+            part, in.today, facts::fingerprint(in.ledger.visible()), is_invented, in.region),
+        in.region);
 }
 
 /// The kind of page, for the name of its file.
@@ -34,51 +58,87 @@ using As = intent::HandOver::As;
         constexpr std::array names{"cores", "cash", "reserve", "sale", "compare", "closing"};
         return names[static_cast<std::size_t>(sums->view.of)];
     }
+    if (std::holds_alternative<views::FleetView>(page)) return "fleet";
+    if (std::holds_alternative<views::HistoryView>(page)) return "history";
+    if (std::holds_alternative<RoutesPage>(page)) return "routes";
+    if (std::holds_alternative<StaggerPage>(page)) return "order";
+    if (std::holds_alternative<PartsPage>(page)) return "parts";
     if (std::holds_alternative<MoneyPage>(page)) return "money";
+    if (std::holds_alternative<ChecksPage>(page)) return "due";
+    if (std::holds_alternative<PartPage>(page)) return "part";
     return std::holds_alternative<PlanPage>(page) ? "plan" : "status";
 }
 
-/// Letters and digits of any registration; the rest would be no name of a file.
-[[nodiscard]] std::string file_name(const AppState::Inside& in,
-                                    const std::string& registration,
-                                    const std::string& kind,
-                                    const char* ending) {
-    std::string out;
-    for (const char sign : registration) {
-        const bool is_plain = (sign >= 'A' && sign <= 'Z') || (sign >= 'a' && sign <= 'z') ||
-                              (sign >= '0' && sign <= '9') || sign == '-';
-        out += is_plain ? sign : '_';
+/// Hands files over and says so.
+class Handing {
+  public:
+    Handing(AppState::Inside& in, std::string name) : in_(in), name_(std::move(name)) {}
+
+    void bytes(const std::string& kind, const char* ending, const std::string& bytes) {
+        const std::string name = file_name(in_, name_, kind, ending);
+        in_.host.hand_over_file(name, bytes);
+        in_.notify({base::Word::paper_done, {base::text_arg(name)}});
     }
-    return out + '-' + kind + '-' + base::print_date(in.today) + ending;
+
+    void paper(const std::string& kind, bool is_table, const views::Paper& paper) {
+        if (is_table)
+            bytes(kind, ".csv", views::print_csv(paper, in_.region));
+        else
+            bytes(kind, ".html", views::print_html(paper, in_.region));
+    }
+
+  private:
+    AppState::Inside& in_;
+    std::string name_;
+};
+
+/// What the campaign of the aircraft is needed for.
+void hand_over_planned(AppState::Inside& in, const views::Assessed& aircraft, As as) {
+    if (!in.lives.are_over({as_planned(aircraft)})) return;
+    const views::Living& living = in.lives.of(as_planned(aircraft));
+    Handing handing{in, aircraft.state.registration};
+    if (as == As::calendar) {
+        const auto count = static_cast<std::int64_t>(in.ledger.visible().facts().size());
+        handing.bytes("days",
+                      ".ics",
+                      views::print_calendar(
+                          views::calendar_days(aircraft, living), in.wall_ms, count, in.region));
+        return;
+    }
+    const auto head = views::paper_head(aircraft, facts::fingerprint(in.ledger.visible()));
+    handing.paper(
+        "work", false, views::paper_of(views::make_work_list(aircraft, living), head, in.region));
 }
 
 }  // namespace
 
 void open_page(AppState::Inside& in, const intent::HandOver& intent) {
-    const views::Assessed* aircraft = in.assessed(in.here().subject);
-    if (aircraft == nullptr) return;
-    const std::string& registration = aircraft->state.registration;
-    const auto hand_over = [&](const std::string& name, const std::string& bytes) {
-        in.host.hand_over_file(name, bytes);
-        in.notify({base::Word::paper_done, {base::text_arg(name)}});
-    };
-    if (intent.as == As::calendar) {
-        if (!in.lives.are_over({as_planned(*aircraft)})) return;
-        const auto count = static_cast<std::int64_t>(in.ledger.visible().facts().size());
-        const auto days = views::calendar_days(*aircraft, in.lives.of(as_planned(*aircraft)));
-        hand_over(file_name(in, registration, "days", ".ics"),
-                  views::print_calendar(days, in.wall_ms, count, in.region));
+    const bool is_table = intent.as == As::table;
+    if (const auto* part = std::get_if<PartPage>(&in.screen.page)) {
+        Handing handing{in, base::say(part->view.name, in.region)};
+        handing.paper(kind_of(in.screen.page), is_table, paper_of_part(in, part->view));
         return;
     }
+    const views::Assessed* aircraft = in.assessed(in.here().subject);
+    if (intent.as == As::calendar || intent.as == As::work_list) {
+        if (aircraft != nullptr) hand_over_planned(in, *aircraft, intent.as);
+        return;
+    }
+    // What compares several is of none of them.
+    const auto* sums = std::get_if<SumsPage>(&in.screen.page);
+    if (sums != nullptr && sums->view.of == views::SumsOf::compare) aircraft = nullptr;
     auto paper =
-        paper_of_page(in, views::paper_head(*aircraft, facts::fingerprint(in.ledger.visible())));
+        paper_of_page(in,
+                      aircraft == nullptr
+                          ? head_of_all(in)
+                          : views::paper_head(*aircraft, facts::fingerprint(in.ledger.visible())));
     if (!paper) return;
-    paper->box = views::make_aircraft_view(*aircraft).box;
-    const std::string kind = kind_of(in.screen.page);
-    if (intent.as == As::table)
-        hand_over(file_name(in, registration, kind, ".csv"), views::print_csv(*paper, in.region));
-    else
-        hand_over(file_name(in, registration, kind, ".html"), views::print_html(*paper, in.region));
+    const bool is_of_records = std::holds_alternative<views::HistoryView>(in.screen.page) ||
+                               std::holds_alternative<PartsPage>(in.screen.page);
+    if (aircraft != nullptr && !is_of_records)
+        paper->box = views::make_aircraft_view(*aircraft).box;
+    Handing handing{in, aircraft == nullptr ? std::string{"fleet"} : aircraft->state.registration};
+    handing.paper(kind_of(in.screen.page), is_table, *paper);
 }
 
 }  // namespace twoclocks::canvas

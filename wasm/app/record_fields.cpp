@@ -95,10 +95,15 @@ class FieldMaker final : public facts::FieldTeller {
     }
 
     void needed_number(std::string_view key, std::int32_t number, std::int32_t) override {
+        // A share that nobody has said yet is asked for, not proposed as none.
+        const bool is_unsaid = number == 0 && key.ends_with("_permille");
         if (decimals_of(key) == 0)
             add(key, FieldKind::whole, std::to_string(number), Need::needed);
         else
-            add(key, FieldKind::decimal, typed_share(number, decimals_of(key)), Need::needed);
+            add(key,
+                FieldKind::decimal,
+                is_unsaid ? std::string{} : typed_share(number, decimals_of(key)),
+                Need::needed);
     }
 
     void maybe_choice(std::string_view key,

@@ -228,7 +228,8 @@ FormContext AppState::Inside::context_of(base::Id subject) {
             signer.author(),
             &fleet,
             &parts(),
-            planned ? &*planned : nullptr};
+            planned ? &*planned : nullptr,
+            &region};
 }
 
 void AppState::Inside::make_screen() {

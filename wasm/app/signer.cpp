@@ -29,4 +29,9 @@ facts::Fact Signer::sign(base::Id id, facts::Body body, const facts::Journal& jo
     return {id, last_, author_, std::move(body)};
 }
 
+facts::Fact Signer::sign_next(base::Id id, facts::Body body) {
+    last_ = facts::next_stamp(last_, outside_.wall_ms, device_);
+    return {id, last_, author_, std::move(body)};
+}
+
 }  // namespace twoclocks::canvas

@@ -28,6 +28,8 @@ class Signer {
     [[nodiscard]] base::Id new_id();
     /// A body signed and stamped; `id` names what it adds, where the body itself names it.
     [[nodiscard]] facts::Fact sign(base::Id id, facts::Body body, const facts::Journal& journal);
+    /// The next of many that are signed together: nothing came in since the one before.
+    [[nodiscard]] facts::Fact sign_next(base::Id id, facts::Body body);
 
   private:
     Outside outside_;
@@ -35,6 +37,25 @@ class Signer {
     facts::Stamp last_;
     std::string device_{"device"};
     std::string author_;
+};
+
+/// Records that are signed together: what came in before is looked through once.
+class SignedTogether {
+  public:
+    SignedTogether(Signer& signer, const facts::Journal& journal)
+        : signer_(signer), journal_(journal) {}
+
+    void add(base::Id id, facts::Body body) {
+        facts_.push_back(facts_.empty() ? signer_.sign(id, std::move(body), journal_)
+                                        : signer_.sign_next(id, std::move(body)));
+    }
+
+    [[nodiscard]] std::vector<facts::Fact> take() { return std::move(facts_); }
+
+  private:
+    Signer& signer_;
+    const facts::Journal& journal_;
+    std::vector<facts::Fact> facts_;
 };
 
 }  // namespace twoclocks::canvas

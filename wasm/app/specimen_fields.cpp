@@ -44,6 +44,7 @@ struct Typed {
 constexpr Typed typed[] = {
     {FieldKind::text, Word::field_done_by, "Ann", nullptr},
     {FieldKind::code, Word::field_serial, "S-1042", nullptr},
+    {FieldKind::secret, Word::field_password, "S-1042", nullptr},
     {FieldKind::hours, Word::field_total, "12:18", "1,234"},
     {FieldKind::whole, Word::field_landings, "1 240", "12.5"},
     {FieldKind::decimal, Word::field_other, "12.345", "1.2.3"},

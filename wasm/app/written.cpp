@@ -52,6 +52,13 @@ constexpr std::int32_t most_shown = 40;  // more rows are not looked through, th
     return {Word::understood_hours, {figure, hours_arg, minutes_arg}};
 }
 
+/// How many letters a text has, whatever they take.
+[[nodiscard]] std::int64_t letters_in(std::string_view text) {
+    return std::count_if(text.begin(), text.end(), [](char byte) {
+        return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
+    });
+}
+
 [[nodiscard]] Message size_message(std::int64_t bytes) {
     constexpr std::int64_t kilo = 1000;
     constexpr std::int64_t mega = kilo * kilo;
@@ -70,7 +77,8 @@ constexpr std::int32_t most_shown = 40;  // more rows are not looked through, th
 /// How the text was read; word `blank` when it was not.
 [[nodiscard]] Message understood(const FieldView& field) {
     const Message nothing{Word::blank, {}};
-    if (is_empty(field.text)) return nothing;
+    if (field.text.empty() || (is_empty(field.text) && field.kind != FieldKind::secret))
+        return nothing;
     switch (field.kind) {
         case FieldKind::hours: {
             const auto time = base::parse_flight_time(field.text);
@@ -90,6 +98,8 @@ constexpr std::int32_t most_shown = 40;  // more rows are not looked through, th
         }
         case FieldKind::file:
             return size_message(field.size_bytes);
+        case FieldKind::secret:
+            return {Word::secret_shown, {base::whole_arg(letters_in(field.text))}};
         case FieldKind::text:
         case FieldKind::note:
         case FieldKind::decimal:
@@ -164,6 +174,7 @@ std::optional<base::Problem> problem_of(const FieldView& field) {
         case FieldKind::note:
         case FieldKind::code:
         case FieldKind::search:
+        case FieldKind::secret:
         case FieldKind::choice:
         case FieldKind::file:
             return std::nullopt;

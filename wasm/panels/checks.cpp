@@ -1,3 +1,4 @@
+#include "wasm/panels/hand_over.hpp"
 #include "wasm/panels/panels.hpp"
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/buttons.hpp"
@@ -32,6 +33,8 @@ class Checks {
             show(group);
         if (button_row(ui_, {{"new-item", ui_.say(Word::button_new_item)}}) == 0)
             answer_ = intent::OpenForm{FormKind::new_item, page_.view.id};
+        if (Answer told = hand_over_buttons(ui_, page_.view.registration))
+            answer_ = std::move(told);
         caution_line(ui_);
     }
 

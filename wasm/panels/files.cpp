@@ -89,8 +89,23 @@ class Files {
             if (quiet_button(ui_, "import", ui_.say(Word::button_import))) {
                 answer_ = intent::ChooseFile{};
             }
+            ui_.gap(space::middle);
+            if (quiet_button(ui_, "share", ui_.say(Word::button_share)))
+                answer_ = intent::OpenForm{FormKind::share, {}};
+            more_in();
         });
         ui_.gap(space::block);
+    }
+
+    /// Rows of other people's tables.
+    void more_in() {
+        ui_.gap(space::middle);
+        const std::int32_t pressed =
+            button_row(ui_,
+                       {{"readings-table", ui_.say(Word::button_readings_table)},
+                        {"parts-table", ui_.say(Word::button_parts_table)}});
+        if (pressed == 0) answer_ = intent::OpenForm{FormKind::readings_table, {}};
+        if (pressed == 1) answer_ = intent::OpenForm{FormKind::parts_table, {}};
     }
 
     void preview() {

@@ -1,3 +1,4 @@
+#include "wasm/panels/hand_over.hpp"
 #include "wasm/panels/panels.hpp"
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/buttons.hpp"
@@ -86,7 +87,10 @@ Answer fleet_panel(Ui& ui, const Rect& area, const views::FleetView& view, ListP
                             {"stagger", ui.say(Word::stagger_title)}});
             if (pressed == 0) answer = intent::OpenForm{FormKind::new_aircraft, {}};
             if (pressed == 1) answer = intent::OpenStagger{};
-            if (!pane.beside) caution_line(ui);
+            if (pane.beside) return;
+            if (Answer told = hand_over_buttons(ui, ui.say(Word::tab_fleet)))
+                answer = std::move(told);
+            caution_line(ui);
         },
         [&] {
             if (primary_button(ui, "log-reading", ui.say(Word::button_log_reading))) {

@@ -6,21 +6,23 @@
 
 namespace twoclocks::canvas {
 
-/// Buttons that hand the page over as a paper or a table, where there is a calendar as that too.
+/// Buttons that hand the page over as a paper or a table; of a plan, also its days and the list to
+/// work by.
 [[nodiscard]] inline Answer hand_over_buttons(Ui& ui,
-                                              const std::string& registration,
-                                              bool has_calendar = false) {
+                                              const std::string& name,
+                                              bool is_plan = false) {
     using base::Word;
-    std::vector<ButtonSpec> buttons{{"as-paper", ui.say(Word::button_paper), true, registration},
-                                    {"as-table", ui.say(Word::button_table), true, registration}};
-    if (has_calendar)
-        buttons.push_back({"as-calendar", ui.say(Word::button_calendar), true, registration});
+    using As = intent::HandOver::As;
+    std::vector<ButtonSpec> buttons{{"as-paper", ui.say(Word::button_paper), true, name},
+                                    {"as-table", ui.say(Word::button_table), true, name}};
+    if (is_plan) {
+        buttons.push_back({"as-calendar", ui.say(Word::button_calendar), true, name});
+        buttons.push_back({"as-work-list", ui.say(Word::button_work_list), true, name});
+    }
     ui.gap(space::base);
     const std::int32_t pressed = button_row(ui, buttons);
-    if (pressed == 0) return intent::HandOver{intent::HandOver::As::paper};
-    if (pressed == 1) return intent::HandOver{intent::HandOver::As::table};
-    if (pressed == 2) return intent::HandOver{intent::HandOver::As::calendar};
-    return {};
+    if (pressed < 0) return {};
+    return intent::HandOver{static_cast<As>(pressed)};
 }
 
 }  // namespace twoclocks::canvas

@@ -1,3 +1,4 @@
+#include "wasm/panels/hand_over.hpp"
 #include "wasm/panels/panels.hpp"
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/history_row.hpp"
@@ -30,7 +31,10 @@ Answer history_panel(Ui& ui, const Rect& area, const views::HistoryView& view, L
             paragraph(ui, Type::body, Tone::soft, ui.say(base::Word::history_empty));
         }
         windowed_list(ui, {"history", name, count, 1, target::apart, shown}, {height, draw});
-        if (!pane.beside) caution_line(ui);
+        if (pane.beside) return;
+        if (!view.rows.empty())
+            if (Answer told = hand_over_buttons(ui, view.registration)) answer = std::move(told);
+        caution_line(ui);
     });
     return answer;
 }

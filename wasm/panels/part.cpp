@@ -1,4 +1,5 @@
 // One part: where it is, what it has, where it was, and what can be recorded of it.
+#include "wasm/panels/hand_over.hpp"
 #include "wasm/panels/panels.hpp"
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/buttons.hpp"
@@ -146,6 +147,7 @@ class PartHistory {
             buttons.push_back({offer.id, ui_.say(offer.label)});
         buttons.push_back({"part-records", ui_.say(Word::button_part_records)});
         const std::int32_t pressed = button_row(ui_, buttons);
+        if (Answer told = hand_over_buttons(ui_, ui_.say(view_.name))) answer_ = std::move(told);
         ui_.gap(space::wide);
         if (pressed < 0) return;
         const auto place = static_cast<std::size_t>(pressed);

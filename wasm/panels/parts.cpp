@@ -1,4 +1,5 @@
 // Parts of one aircraft, or of all the record, to look through.
+#include "wasm/panels/hand_over.hpp"
 #include "wasm/panels/panels.hpp"
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/buttons.hpp"
@@ -36,6 +37,8 @@ class Parts {
         ui_.gap(space::wide);
         if (button_row(ui_, {{"new-part", ui_.say(Word::button_new_part)}}) == 0)
             answer_ = intent::OpenForm{FormKind::new_part, page_.view.aircraft};
+        if (Answer told = hand_over_buttons(ui_, page_.view.registration))
+            answer_ = std::move(told);
         caution_line(ui_);
     }
 

@@ -1,4 +1,5 @@
 // The routes of an overhaul, side by side where there is room, one below the other where not.
+#include "wasm/panels/hand_over.hpp"
 #include "wasm/panels/panels.hpp"
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/buttons.hpp"
@@ -34,6 +35,7 @@ class RoutesShown {
         ui_.gap(space::small);
         if (button_row(ui_, {{"route-add", ui_.say(Word::route_add)}}) == 0)
             answer_ = intent::OpenForm{FormKind::route, view_.id};
+        if (Answer told = hand_over_buttons(ui_, view_.registration)) answer_ = std::move(told);
         caution_line(ui_);
     }
 

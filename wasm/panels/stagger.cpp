@@ -1,4 +1,5 @@
 // Who of the fleet goes in when: soonest first, each with why.
+#include "wasm/panels/hand_over.hpp"
 #include "wasm/panels/panels.hpp"
 #include "wasm/widgets/body.hpp"
 #include "wasm/widgets/buttons.hpp"
@@ -64,6 +65,8 @@ Answer stagger_panel(Ui& ui, const Rect& area, const StaggerPage& page) {
             ui.gap(space::base);
         }
         lines(ui, view.notes, Type::small, Tone::soft);
+        if (Answer told = hand_over_buttons(ui, ui.say(base::Word::stagger_title)))
+            answer = std::move(told);
         caution_line(ui);
     });
     return answer;

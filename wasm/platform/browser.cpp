@@ -9,6 +9,7 @@
 #include "wasm/platform/host.hpp"
 
 #include <GLES3/gl3.h>
+#include <array>
 #include <cstdint>
 #include <emscripten.h>
 #include <emscripten/html5.h>
@@ -25,6 +26,9 @@ EM_JS(void, host_keep_snapshot, (const char* bytes, Length length),
 EM_JS(void, host_hand_over_file, (const char* name, Length name_length, const char* bytes,
                                   Length length),
   { Module["host"]["handOverFile"](name, name_length, bytes, length); });
+EM_JS(void, host_lock, (bool locks, const char* name, Length name_length, const char* bytes,
+                        Length length, const char* password, Length password_length),
+  { Module["host"]["lock"](locks, name, name_length, bytes, length, password, password_length); });
 EM_JS(void, host_choose_file, (), { Module["host"]["chooseFile"](); });
 EM_JS(void, host_fetch_demo, (), { Module["host"]["fetchDemo"](); });
 EM_JS(void, host_name_field, (const char* id, Length id_length, const char* label,
@@ -70,6 +74,10 @@ class BrowserHost final : public Host {
         host_hand_over_file(name.data(), length_of(name), bytes.data(), length_of(bytes));
     }
 
+    void hand_over_locked(const LockRequest& request) override { lock(request, true); }
+
+    void unlock(const LockRequest& request) override { lock(request, false); }
+
     void choose_file() override { host_choose_file(); }
 
     void fetch_demo() override { host_fetch_demo(); }
@@ -109,6 +117,13 @@ class BrowserHost final : public Host {
     void start_new_version() override { host_start_new_version(); }
 
     void wake(int frames) override { host_wake(frames); }
+
+  private:
+    static void lock(const LockRequest& request, bool locks) {
+        const auto& [name, bytes, word] = request;
+        const auto [n, b, w] = std::array{length_of(name), length_of(bytes), length_of(word)};
+        host_lock(locks, name.data(), n, bytes.data(), b, word.data(), w);
+    }
 };
 
 /// The one page this program serves, made by tc_start.
@@ -209,17 +224,13 @@ EMSCRIPTEN_KEEPALIVE void tc_region(
     const Given group_sign{group, group_length};
     app().set_region(decimal_sign.text(), group_sign.text(), date_order);
 }
-EMSCRIPTEN_KEEPALIVE void tc_device(char* id, Length length) {
-    app().set_device(Given{id, length}.text());
-}
+EMSCRIPTEN_KEEPALIVE void tc_device(char* id, Length l) { app().set_device(Given{id, l}.text()); }
 EMSCRIPTEN_KEEPALIVE void tc_setting(char* name, Length name_length, char* value, Length length) {
     const Given name_text{name, name_length};
     const Given value_text{value, length};
     app().set_setting(name_text.text(), value_text.text());
 }
-EMSCRIPTEN_KEEPALIVE void tc_draft(char* text, Length length) {
-    app().stored_draft(Given{text, length}.text());
-}
+EMSCRIPTEN_KEEPALIVE void tc_draft(char* at, Length l) { app().stored_draft(Given{at, l}.text()); }
 EMSCRIPTEN_KEEPALIVE void tc_refresh(std::int32_t today_day_number,
                                      double wall_ms,
                                      std::uint32_t random_1,
@@ -251,18 +262,10 @@ EMSCRIPTEN_KEEPALIVE void tc_appearance(bool dark, bool more_contrast, bool less
 EMSCRIPTEN_KEEPALIVE void tc_pointer(int phase, int id, float x, float y, double ms, int kind) {
     app().pointer(static_cast<PointerPhase>(phase), id, x, y, ms, static_cast<PointerKind>(kind));
 }
-EMSCRIPTEN_KEEPALIVE void tc_wheel(float x, float y, float delta_x, float delta_y) {
-    app().wheel(x, y, delta_x, delta_y);
-}
-EMSCRIPTEN_KEEPALIVE void tc_key(int key) {
-    app().key_or_sign(key);
-}
-EMSCRIPTEN_KEEPALIVE void tc_activate(char* id, Length length) {
-    app().activate(Given{id, length}.text());
-}
-EMSCRIPTEN_KEEPALIVE void tc_focus(char* id, Length length) {
-    app().focus(Given{id, length}.text());
-}
+EMSCRIPTEN_KEEPALIVE void tc_wheel(float x, float y, float w, float h) { app().wheel(x, y, w, h); }
+EMSCRIPTEN_KEEPALIVE void tc_key(int key) { app().key_or_sign(key); }
+EMSCRIPTEN_KEEPALIVE void tc_activate(char* id, Length l) { app().activate(Given{id, l}.text()); }
+EMSCRIPTEN_KEEPALIVE void tc_focus(char* id, Length l) { app().focus(Given{id, l}.text()); }
 EMSCRIPTEN_KEEPALIVE void tc_field_text(char* id, Length id_length, char* text, Length length) {
     const Given field_id{id, id_length};
     const Given field_text{text, length};
@@ -271,27 +274,23 @@ EMSCRIPTEN_KEEPALIVE void tc_field_text(char* id, Length id_length, char* text, 
 EMSCRIPTEN_KEEPALIVE void tc_field_closed(char* id, Length length, bool next) {
     app().field_closed(Given{id, length}.text(), next);
 }
-EMSCRIPTEN_KEEPALIVE void tc_file_chosen(char* name,
-                                         Length name_length,
-                                         char* bytes,
-                                         Length length) {
+EMSCRIPTEN_KEEPALIVE void tc_file_chosen(char* name, Length name_length, char* at, Length length) {
     const Given file_name{name, name_length};
-    const Given contents{bytes, length};
+    const Given contents{at, length};
     app().file_chosen(file_name.text(), contents.text());
 }
+EMSCRIPTEN_KEEPALIVE void tc_lock_told(char* code, Length l, char* name, Length name_length) {
+    const Given told{code, l};
+    app().lock_told(told.text(), Given{name, name_length}.text()); }
 EMSCRIPTEN_KEEPALIVE void tc_committed(Length token, bool ok, char* reason, Length length) {
     app().committed(token, ok, Given{reason, length}.text());
 }
-EMSCRIPTEN_KEEPALIVE void tc_online(bool is_online) {
-    app().online(is_online);
-}
+EMSCRIPTEN_KEEPALIVE void tc_online(bool is_online) { app().online(is_online); }
 EMSCRIPTEN_KEEPALIVE void tc_new_version_ready() { app().new_version_ready(); }
 EMSCRIPTEN_KEEPALIVE void tc_other_tab_wrote(char* segment, Length length) {
     app().other_tab_wrote(Given{segment, length}.text());
 }
-EMSCRIPTEN_KEEPALIVE void tc_read_only(bool is_read_only) {
-    app().read_only(is_read_only);
-}
+EMSCRIPTEN_KEEPALIVE void tc_read_only(bool is_so) { app().read_only(is_so); }
 EMSCRIPTEN_KEEPALIVE void tc_back() { app().back(); }
 EMSCRIPTEN_KEEPALIVE void tc_export_now() { app().export_now(); }
 

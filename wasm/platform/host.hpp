@@ -21,6 +21,7 @@ enum class FieldKind : std::uint8_t {
     money,   // an amount, its currency beside it
     code,    // serial and part numbers, registrations: capitals, no correction
     search,  // filters a list
+    secret,  // a password: never shown, never kept
     choice,  // one of several: nothing is typed
     file
 };
@@ -37,6 +38,13 @@ struct FieldRequest {
     float height_px{0};
 };
 
+/// A file to lock or to open, under its name.
+struct LockRequest {
+    std::string name;
+    std::string bytes;
+    std::string password;
+};
+
 /// Everything the app needs from outside. No call blocks; answers arrive as calls on App.
 class Host {
   public:
@@ -48,6 +56,11 @@ class Host {
     virtual void keep_snapshot(std::string_view bytes) = 0;
     /// Hands a file to the person (share sheet where there is one, else a download).
     virtual void hand_over_file(std::string_view name, std::string_view bytes) = 0;
+    /// Locks bytes with a password, then hands them over. Answered by App::lock_told.
+    virtual void hand_over_locked(const LockRequest& request) = 0;
+    /// Opens locked bytes. Answered by App::file_chosen with what was in them, or by
+    /// App::lock_told.
+    virtual void unlock(const LockRequest& request) = 0;
     /// Lets the person choose a file. Answered by App::file_chosen, or not at all.
     virtual void choose_file() = 0;
     /// Fetches the invented fleet that ships with the page. Answered by App::file_chosen.

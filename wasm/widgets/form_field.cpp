@@ -54,6 +54,7 @@ void note_words(Ui& ui, const FieldView& field, const Rect& inner) {
 /// A day as people say it, once it is one.
 std::string text_in(Ui& ui, const FieldView& field) {
     const std::string said = ui.say(field.understood);
+    if (field.kind == FieldKind::secret) return said;
     return field.kind == FieldKind::date && !said.empty() ? said : field.text;
 }
 
@@ -142,6 +143,7 @@ std::optional<Intent> field_body(Ui& ui, const FieldView& field) {
         case FieldKind::date:
         case FieldKind::hours:
         case FieldKind::code:
+        case FieldKind::secret:
             break;
     }
     return field.options.empty() ? typed_field(ui, field) : choice_field(ui, field);
