@@ -139,6 +139,20 @@ TEST_CASE("what was taken back comes again out of a table", "[app][table]") {
     CHECK(count_of<facts::Reading>(h) == before + 2);
 }
 
+TEST_CASE("of several aircraft none is chosen for a person", "[app][table]") {
+    Hangar h;
+    canvas::support::add_aircraft(h.app, "TEST-2");
+    h.host.answer(h.app);
+    h.open(FormKind::readings_table, {});
+    CHECK(said(h.field("host").options.front()) == "please choose");
+    choose_table(h, "Date,Hours\n2026-11-25,1001\n");
+    CHECK(told(h).empty());
+    h.send();
+    CHECK(h.problem("host") == Trouble::form_needed);
+    h.choose("host", "TEST-2");
+    CHECK(told(h).find("To save: 1") == 0);
+}
+
 TEST_CASE("parts come out of a table fitted to the aircraft", "[app][table]") {
     Hangar h;
     h.open(FormKind::parts_table, {});

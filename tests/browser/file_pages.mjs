@@ -21,6 +21,7 @@ AAAA
 const withTable = (button, name, text) => async (page) => {
   await page.tap('tab', 'Files');
   await page.tap('button', button);
+  await page.tap('radio', 'ISLE-1');
   await page.choose({ name, bytes: bytes(text) }, () => page.tap('button', 'Choose a file'));
 };
 
@@ -31,7 +32,6 @@ export const filePages = [
     taps: async (page) => {
       await page.tap('tab', 'Files');
       await page.tap('button', 'Hand over a part, or locked');
-      await page.tap('button', /^What/);
       await page.tap('radio', /^ISLE-1/);
       await page.tap('radio', /^without prices/);
     },

@@ -72,6 +72,18 @@ FieldView make_amount(std::string id,
     return make_money(std::move(id), label, std::move(text), currency, Need::optional);
 }
 
+void add_fleet(Form& form, FieldView& field, const FormContext& context, base::Word word) {
+    if (context.fleet == nullptr) return;
+    std::vector<std::pair<std::string, base::Id>> fleet;
+    for (const auto& [id, aircraft] : *context.fleet)
+        fleet.emplace_back(aircraft.state.registration, id);
+    std::sort(fleet.begin(), fleet.end());
+    for (const auto& [name, id] : fleet) {
+        form.hosts.push_back(id);
+        field.options.push_back({word, {base::text_arg(name)}});
+    }
+}
+
 std::vector<QuickFill> quick_days(base::Date today) {
     const base::Date yesterday{today.day_number - 1};
     return {{{Word::chip_today, {}}, base::print_date(today)},

@@ -25,6 +25,9 @@ enum class Need : std::uint8_t { needed, optional };
                                     base::Word label,
                                     const std::optional<base::Money>& amount,
                                     base::Currency otherwise);
+/// Puts every aircraft into a choice, by registration; `word` says its name. The form's hosts say
+/// what each stands for.
+void add_fleet(Form& form, FieldView& field, const FormContext& context, base::Word word);
 /// Days before today that are one tap away, for a field that holds a day.
 [[nodiscard]] std::vector<QuickFill> quick_days(base::Date today);
 [[nodiscard]] FieldView with_hint(FieldView field, base::Word hint);

@@ -53,11 +53,12 @@ using facts::TableAsked;
 
 void add_aircraft(Form& form, const FormContext& context) {
     FieldView field = make_choice(host_field, Word::field_aircraft, {}, 0);
-    if (context.fleet != nullptr)
-        for (const auto& [id, aircraft] : *context.fleet) {
-            form.hosts.push_back(id);
-            field.options.push_back({Word::as_told, {base::text_arg(aircraft.state.registration)}});
-        }
+    // Of several none is chosen: the wrong aircraft is one hasty tap away.
+    if (context.fleet != nullptr && context.fleet->size() > 1) {
+        form.hosts.push_back({});
+        field.options.push_back({Word::please_choose, {}});
+    }
+    add_fleet(form, field, context, Word::as_told);
     form.fields.push_back(std::move(field));
 }
 
@@ -101,6 +102,7 @@ void begin(Form& form, const FormContext& context) {
     }
     field.chosen = proposed ? static_cast<std::int32_t>(*proposed) + 1 : 0;
     field.usual = field.chosen;
+    field.alike = true;
     return field;
 }
 
@@ -229,7 +231,7 @@ void reshape_table(Form& form, const FormContext& context) {
         add(make_choice(
             "order",
             Word::field_day_order,
-            {Word::day_order_unsaid, Word::day_order_dmy, Word::day_order_mdy, Word::day_order_ymd},
+            {Word::please_choose, Word::day_order_dmy, Word::day_order_mdy, Word::day_order_ymd},
             0));
     add(make_choice("faults",
                     Word::field_table_faults,
@@ -245,7 +247,9 @@ Facts take_readings_table(Form& form, const FormContext& context, Signer& signer
     const timeline::AircraftState* aircraft = chosen_aircraft(form, context);
     const timeline::MeterState* meter =
         aircraft == nullptr ? nullptr : timeline::meter_in_use(*aircraft);
-    if (meter == nullptr) reader.complain(host_field, Trouble::entry_no_meter);
+    if (meter == nullptr)
+        reader.complain(host_field,
+                        aircraft == nullptr ? Trouble::form_needed : Trouble::entry_no_meter);
     if (!is_readable(reading, reader)) return {};
     const auto sorted = reading.readings(*aircraft);
     if (!may_save(reader, sorted)) return {};

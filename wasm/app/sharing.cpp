@@ -151,12 +151,7 @@ void make_share(Form& form, const FormContext& context) {
     form.submit = Word::form_share_submit;
     FieldView what = make_choice("what", Word::field_share_what, {Word::share_all}, 0);
     form.hosts = {{}};
-    if (context.fleet != nullptr)
-        for (const auto& [id, aircraft] : *context.fleet) {
-            form.hosts.push_back(id);
-            what.options.push_back(
-                {Word::share_aircraft, {base::text_arg(aircraft.state.registration)}});
-        }
+    add_fleet(form, what, context, Word::share_aircraft);
     form.fields.push_back(std::move(what));
     form.fields.push_back(make_choice(
         "money", Word::field_share_money, {Word::share_with_money, Word::share_without_money}, 0));
