@@ -74,7 +74,8 @@ enum class FormKind : std::uint8_t {
 
 /// Rows out of a table.
 [[nodiscard]] constexpr bool is_table(FormKind kind) {
-    return kind == FormKind::readings_table || kind == FormKind::parts_table;
+    return kind == FormKind::readings_table || kind == FormKind::parts_table ||
+           kind == FormKind::price_list;
 }
 
 }  // namespace twoclocks::canvas

@@ -21,8 +21,11 @@ export function listenToFiles(input, chosen) {
   input.addEventListener('change', async () => {
     const file = input.files?.[0];
     if (file === undefined) return;
-    await take(file, chosen);
-    input.value = ''; // the same file can be chosen again
+    try {
+      await take(file, chosen);
+    } finally {
+      input.value = ''; // the same file can be chosen again
+    }
   });
 }
 

@@ -104,12 +104,24 @@ class Page {
     location.reload();
   }
 
+  /** @param {string} name @param {Uint8Array} bytes */
+  chosen(name, bytes) {
+    this.refresh();
+    this.input.fileChosen(name, bytes);
+  }
+
   /**
    * Hands a file over locked, or gives the program what is in one.
    * @param {boolean} locks @param {string} name @param {Uint8Array} bytes @param {string} password
    */
   async lock(locks, name, bytes, password) {
-    const done = await (locks ? lockFile : openFile)(bytes, password);
+    /** @type {Uint8Array | 'wrong' | 'damaged' | 'missing'} */
+    let done = 'missing';
+    try {
+      done = await (locks ? lockFile : openFile)(bytes, password);
+    } catch (error) {
+      console.warn('lock', error); // no room for it
+    }
     this.refresh();
     if (typeof done === 'string') return this.input.lockTold(done, name);
     if (!locks) return this.input.fileChosen(name, done);
@@ -120,12 +132,8 @@ class Page {
   /** @returns {import('./types').Handlers} */
   handlers() {
     /** @param {string} name @param {Uint8Array} bytes */
-    const chosen = (name, bytes) => {
-      this.refresh();
-      this.input.fileChosen(name, bytes);
-    };
+    const chosen = (name, bytes) => this.chosen(name, bytes);
     listenToFiles(chooser, chosen);
-    openedWith(chosen);
     return {
       commit: (token, bytes) => this.records.commit(token, bytes),
       keepSnapshot: (bytes) => this.records.keepSnapshot(bytes),
@@ -199,6 +207,7 @@ class Page {
   }
 
   listen() {
+    openedWith((name, bytes) => this.chosen(name, bytes));
     const refresh = () => this.refresh();
     const before = () => {
       this.refresh();

@@ -5,6 +5,8 @@
 #include <cstdint>
 #include <utility>
 
+#include "engine/base/written_number.hpp"
+
 namespace twoclocks::base {
 namespace {
 
@@ -119,7 +121,11 @@ char csv_separator(std::string_view text) {
         const char sign = text[at];
         if (sign == '"') quoted = !quoted;
         if (quoted) continue;
-        if (sign == '\n' || sign == '\r') break;
+        const bool ends = sign == '\n' || sign == '\r';
+        // A title or nothing says nothing of what stands between.
+        const bool says =
+            std::any_of(counts.begin(), counts.end(), [](std::int64_t count) { return count > 0; });
+        if (ends && says) break;
         const std::size_t which = separators.find(sign);
         if (which != std::string_view::npos) ++counts[which];
     }
@@ -127,7 +133,13 @@ char csv_separator(std::string_view text) {
     return *most == 0 ? ',' : separators[static_cast<std::size_t>(most - counts.begin())];
 }
 
-CsvRead read_csv(std::string_view text, char separator, std::size_t most_rows) {
+bool is_blank(const std::vector<std::string>& fields) {
+    return std::all_of(fields.begin(), fields.end(), [](const std::string& field) {
+        return without_margins(field).empty();
+    });
+}
+
+CsvRead read_csv(std::string_view text, char separator, std::size_t most_rows, bool drops_blank) {
     CsvRead out;
     std::vector<std::string> row;
     std::string field;
@@ -137,7 +149,7 @@ CsvRead read_csv(std::string_view text, char separator, std::size_t most_rows) {
     const auto end_field = [&] { row.push_back(std::exchange(field, {})); };
     const auto end_row = [&] {
         end_field();
-        const bool is_empty = row.size() == 1 && row.front().empty();
+        const bool is_empty = drops_blank ? is_blank(row) : row.size() == 1 && row.front().empty();
         if (!is_empty) out.rows.push_back({number, std::exchange(row, {})});
         row.clear();
         ++number;
@@ -169,7 +181,7 @@ CsvRead read_csv(std::string_view text, char separator, std::size_t most_rows) {
 
 std::vector<std::vector<std::string>> split_csv(std::string_view text, char separator) {
     std::vector<std::vector<std::string>> out;
-    for (CsvRow& row : read_csv(text, separator, text.size()).rows)
+    for (CsvRow& row : read_csv(text, separator, text.size(), false).rows)
         out.push_back(std::move(row.fields));
     return out;
 }

@@ -18,7 +18,7 @@ using limits::ClockDue;
 using limits::ItemDue;
 
 constexpr std::int64_t year_days = 365;
-constexpr std::size_t most_times = 400;
+constexpr std::size_t most_times = 8'000;
 
 /// Hours that can be flown on what a clock has left: some flying uses it faster.
 [[nodiscard]] FlightTime flyable(const ClockDue& clock) {

@@ -39,7 +39,8 @@ struct MetAt {
 [[nodiscard]] std::optional<MetAt> met_at_rate(const limits::ItemDue& item, base::FlightTime year);
 
 /// Days on which an item falls due up to a day, at a rate.
-/// Units: days from today. Range: up to 400 times. Errors: none. Source: our choice.
+/// Units: days from today. Range: up to 8,000 times, once a day for more than twenty years.
+/// Errors: none. Source: our choice.
 [[nodiscard]] std::vector<std::int32_t> due_days_at_rate(const limits::ItemDue& item,
                                                          base::FlightTime year,
                                                          base::Date today,

@@ -1,5 +1,6 @@
 #include "engine/facts/excerpt.hpp"
 
+#include <algorithm>
 #include <set>
 #include <type_traits>
 #include <utility>
@@ -73,14 +74,32 @@ class Amounts : public FieldTeller {
     return out;
 }
 
+/// Any field of a renewal that this version does not know.
+class NewerRenewals : public FieldTeller {
+  public:
+    [[nodiscard]] bool are_in(const Fields& fields) {
+        visit_fields(*this, fields);
+        return found_;
+    }
+
+    void renewals(std::string_view, const std::vector<Renewal>& renewals) override {
+        for (const Renewal& renewal : renewals)
+            found_ = found_ || !renewal.extra.empty();
+    }
+
+  private:
+    bool found_{false};
+};
+
 /// Nobody can see what a newer version says in it.
 [[nodiscard]] bool is_newer(const Body& body) {
     if (std::holds_alternative<UnknownKind>(body.fields) || !body.extra.empty()) return true;
+    if (NewerRenewals{}.are_in(body.fields)) return true;
     const auto* correction = std::get_if<Correction>(&body.fields);
     return correction != nullptr && correction->instead && is_newer(*correction->instead);
 }
 
-/// What hours of a part need of another aircraft that it flew on.
+/// What hours of a part need of another aircraft that it flew on, or of a part that it was in.
 [[nodiscard]] bool is_of_hours(const Body& body) {
     if (const auto* correction = std::get_if<Correction>(&body.fields))
         return correction->instead && is_of_hours(*correction->instead);
@@ -90,11 +109,19 @@ class Amounts : public FieldTeller {
            std::holds_alternative<MeterFitted>(fields) ||
            std::holds_alternative<MeterAdjusted>(fields) ||
            std::holds_alternative<Reading>(fields) || std::holds_alternative<HoursFactor>(fields) ||
-           std::holds_alternative<FlownAs>(fields);
+           std::holds_alternative<FlownAs>(fields) || std::holds_alternative<PartAdded>(fields) ||
+           std::holds_alternative<PartFitted>(fields) ||
+           std::holds_alternative<PartRemoved>(fields) ||
+           std::holds_alternative<PartRebuilt>(fields);
 }
 
-/// The parts that are or were on an aircraft, by way of any others, and what those were in.
-[[nodiscard]] std::set<base::Id> parts_of(const Journal& journal, base::Id aircraft) {
+/// Parts about an aircraft.
+struct PartsOf {
+    std::set<base::Id> own;    // that are or were on it, by way of any others; and itself
+    std::set<base::Id> lends;  // that those were in elsewhere: their hours are needed
+};
+
+[[nodiscard]] PartsOf parts_of(const Journal& journal, base::Id aircraft) {
     std::vector<std::pair<base::Id, base::Id>> fits;  // part, host
     const auto look = [&](const Body& body) {
         if (std::holds_alternative<PartFitted>(body.fields) && body.about.size() > 1)
@@ -105,52 +132,50 @@ class Amounts : public FieldTeller {
         const auto* correction = std::get_if<Correction>(&fact.body.fields);
         if (correction != nullptr && correction->instead) look(*correction->instead);
     }
-    std::set<base::Id> out{aircraft};
-    const auto spread = [&](bool down) {
-        for (bool more = true; more;) {
-            more = false;
-            for (const auto& [part, host] : fits)
-                if (out.count(down ? host : part) > 0)
-                    more = out.insert(down ? part : host).second || more;
+    PartsOf out;
+    out.own.insert(aircraft);
+    for (bool more = true; more;) {
+        more = false;
+        for (const auto& [part, host] : fits)
+            if (out.own.count(host) > 0) more = out.own.insert(part).second || more;
+    }
+    for (bool more = true; more;) {
+        more = false;
+        for (const auto& [part, host] : fits) {
+            const bool is_needed = out.own.count(part) > 0 || out.lends.count(part) > 0;
+            if (is_needed && out.own.count(host) == 0) more = out.lends.insert(host).second || more;
         }
-    };
-    spread(true);
-    spread(false);
+    }
     return out;
 }
 
 /// A record without what corrects it, as one of an aircraft and its parts or of somebody else.
 class Belonging {
   public:
-    Belonging(const Journal& journal, base::Id aircraft)
-        : own_(parts_of(journal, aircraft)), aircraft_(aircraft) {
+    Belonging(const Journal& journal, base::Id aircraft) : parts_(parts_of(journal, aircraft)) {
         for (const base::Id& id : journal.aircraft())
             others_.insert(id);
         others_.erase(aircraft);
         for (const base::Id& id : journal.parts())
-            parts_.insert(id);
+            if (parts_.own.count(id) == 0 && parts_.lends.count(id) == 0) strange_.insert(id);
     }
 
     [[nodiscard]] bool holds(const Fact& fact) const {
-        bool is_of_own = fact.id == aircraft_;
-        bool is_of_other = others_.count(fact.id) > 0;
-        bool is_of_strange_part = parts_.count(fact.id) > 0 && own_.count(fact.id) == 0;
-        for (const base::Id& id : fact.body.about) {
-            const bool is_other = others_.count(id) > 0;
-            is_of_own = is_of_own || (own_.count(id) > 0 && !is_other);
-            is_of_other = is_of_other || is_other;
-            is_of_strange_part =
-                is_of_strange_part || (parts_.count(id) > 0 && own_.count(id) == 0);
-        }
-        if (is_of_own) return true;
-        return !is_of_strange_part && (!is_of_other || is_of_hours(fact.body));
+        std::vector<base::Id> named = fact.body.about;
+        named.push_back(fact.id);
+        const auto names = [&](const std::set<base::Id>& ids) {
+            return std::any_of(
+                named.begin(), named.end(), [&](base::Id id) { return ids.count(id) > 0; });
+        };
+        if (names(parts_.own)) return true;
+        if (names(strange_)) return false;
+        return is_of_hours(fact.body) || (!names(others_) && !names(parts_.lends));
     }
 
   private:
-    std::set<base::Id> own_;
+    PartsOf parts_;
     std::set<base::Id> others_;
-    std::set<base::Id> parts_;
-    base::Id aircraft_;
+    std::set<base::Id> strange_;
 };
 
 /// What is of an aircraft, of all that may bear on it; what corrects, takes back or settles a

@@ -2,8 +2,8 @@
 //
 // The hard questions.
 //   What belongs to an aircraft? What is about it, and about the parts that are or were on it.
-//   Where such a part flew on another one, its hours need that one's readings: they come along,
-//   with what its meters did and who it is, and nothing else of it.
+//   Where such a part flew on another one, or in somebody else's part, its hours need that one's
+//   readings and fits: they come along, with who it is, and nothing else of it.
 //   What is money? Kinds that are about nothing else, and whatever names an amount. With such a
 //   record everything goes that it corrects or takes back, or that does so to it: half of a chain
 //   would show a figure that was replaced. What a newer version wrote cannot be looked into.

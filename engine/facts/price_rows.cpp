@@ -2,7 +2,6 @@
 
 #include <optional>
 
-#include "engine/base/csv.hpp"
 #include "engine/base/message_args.hpp"
 
 namespace twoclocks::facts {
@@ -27,17 +26,6 @@ namespace {
     return PriceRow{std::string{article}, money.value(), std::string{line}};
 }
 
-[[nodiscard]] bool has_digit(std::string_view text) {
-    return text.find_first_of("0123456789") != std::string_view::npos;
-}
-
-/// What ends a field or a row of ours becomes a space.
-[[nodiscard]] std::string one_line(std::string text) {
-    for (char& sign : text)
-        if (sign == '\t' || sign == '\n' || sign == '\r') sign = ' ';
-    return text;
-}
-
 }  // namespace
 
 base::Result<std::vector<PriceRow>> parse_price_rows(std::string_view text) {
@@ -52,31 +40,6 @@ base::Result<std::vector<PriceRow>> parse_price_rows(std::string_view text) {
         else
             problems.push_back(base::trouble(base::Trouble::list_row_wrong,
                                              {base::whole_arg(number), base::excerpt_arg(line)}));
-    }
-    if (!problems.empty()) return problems;
-    if (out.empty()) return base::trouble(base::Trouble::list_empty);
-    return out;
-}
-
-base::Result<std::vector<PriceRow>> read_price_table(std::string_view text,
-                                                     base::Currency otherwise) {
-    std::vector<PriceRow> out;
-    base::Problems problems;
-    std::int64_t number = 0;
-    for (const auto& fields : base::split_csv(text, base::csv_separator(text))) {
-        ++number;
-        const std::string price = fields.size() > 1 ? fields[1] : std::string{};
-        if (number == 1 && !has_digit(price)) continue;
-        const auto money = base::parse_money(price, otherwise);
-        const bool is_sound = !fields.front().empty() && money && money.value().minor_units >= 0;
-        if (is_sound)
-            out.push_back({one_line(fields.front()),
-                           money.value(),
-                           fields.size() > 2 ? one_line(fields[2]) : std::string{}});
-        else
-            problems.push_back(
-                base::trouble(base::Trouble::list_row_wrong,
-                              {base::whole_arg(number), base::excerpt_arg(fields.front())}));
     }
     if (!problems.empty()) return problems;
     if (out.empty()) return base::trouble(base::Trouble::list_empty);

@@ -25,13 +25,6 @@ struct PriceRow {
 /// them. Source: journal.schema.json.
 [[nodiscard]] base::Result<std::vector<PriceRow>> parse_price_rows(std::string_view text);
 
-/// Reads rows as people paste or export them: article, price, name, with a tab, a semicolon or a
-/// comma between; a price without a code is in `otherwise`. A first row without a digit in its
-/// price is the heading.
-/// Units: minor units. Errors: as above. Source: RFC 4180.
-[[nodiscard]] base::Result<std::vector<PriceRow>> read_price_table(std::string_view text,
-                                                                   base::Currency otherwise);
-
 /// Writes them.
 /// Units: minor units. Errors: none. Source: as above.
 [[nodiscard]] std::string print_price_rows(const std::vector<PriceRow>& rows);

@@ -21,9 +21,13 @@ struct Heading {
 constexpr std::array headings{
     Heading{Column::since_overhaul, "tso"}, Heading{Column::since_overhaul, "overhaul"},
     Heading{Column::since_new, "tsn"},      Heading{Column::since_new, "new"},
-    Heading{Column::part_number, "p/n"},    Heading{Column::part_number, "pn"},
-    Heading{Column::part_number, "number"}, Heading{Column::serial, "serial"},
-    Heading{Column::serial, "s/n"},         Heading{Column::serial, "sn"},
+    Heading{Column::serial, "serial"},      Heading{Column::serial, "s/n"},
+    Heading{Column::serial, "sn"},          Heading{Column::article, "article"},
+    Heading{Column::article, "p/n"},        Heading{Column::article, "pn"},
+    Heading{Column::article, "code"},       Heading{Column::article, "number"},
+    Heading{Column::price, "price"},        Heading{Column::price, "amount"},
+    Heading{Column::price, "cost"},         Heading{Column::part_number, "p/n"},
+    Heading{Column::part_number, "pn"},     Heading{Column::part_number, "number"},
     Heading{Column::day, "date"},           Heading{Column::day, "day"},
     Heading{Column::landings, "landing"},   Heading{Column::starts, "start"},
     Heading{Column::hours, "hour"},         Heading{Column::hours, "meter"},
@@ -65,7 +69,9 @@ Word column_word(Column column) {
                                Word::field_position,
                                Word::field_chapter,
                                Word::field_tsn,
-                               Word::field_tso};
+                               Word::field_tso,
+                               Word::field_article,
+                               Word::field_price};
     static_assert(words.size() == column_count);
     return words[static_cast<std::size_t>(column)];
 }
@@ -83,18 +89,13 @@ base::Result<Table> read_table(std::string_view bytes) {
         return base::trouble(Trouble::table_too_large, {whole(most_table_bytes / megabyte)});
     const auto text = base::table_text(bytes);
     if (!text) return base::trouble(Trouble::table_encoding);
-    base::CsvRead read = base::read_csv(*text, base::csv_separator(*text), most_table_rows);
+    base::CsvRead read = base::read_csv(*text, base::csv_separator(*text), most_table_rows, true);
     if (read.rows.size() > most_table_rows)
         return base::trouble(Trouble::table_too_long, {whole(most_table_rows)});
     if (read.open_row > 0)
         return base::trouble(Trouble::table_quote_open, {base::whole_arg(read.open_row)});
     Table out;
     for (base::CsvRow& row : read.rows) {
-        const bool is_blank =
-            std::all_of(row.fields.begin(), row.fields.end(), [](const std::string& field) {
-                return base::without_margins(field).empty();
-            });
-        if (is_blank) continue;
         out.columns = std::max(out.columns, row.fields.size());
         out.rows.push_back(std::move(row));
     }

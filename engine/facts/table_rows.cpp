@@ -63,6 +63,17 @@ class Cells {
         return std::nullopt;
     }
 
+    /// An amount from 0 on.
+    [[nodiscard]] base::Money money(Column column, base::Currency otherwise) {
+        const std::string told = needed(column);
+        if (told.empty()) return {};
+        const auto read = base::parse_money(told, otherwise);
+        if (!read) refuse(read.problems().front());
+        if (read && read.value().minor_units < 0)
+            refuse(base::trouble(Trouble::price_negative, {base::excerpt_arg(told)}));
+        return read ? read.value() : base::Money{};
+    }
+
     [[nodiscard]] base::Date day() {
         const std::string told = needed(Column::day);
         const auto read = base::read_written_day(told, asked_.order);
@@ -125,6 +136,32 @@ template <class Row, class Take>
 }
 
 }  // namespace
+
+TableRead<PriceLine> price_lines(const Table& table,
+                                 const TableAsked& asked,
+                                 base::Currency otherwise) {
+    auto out = rows_of<PriceLine>(table, asked, [&](Cells& cells) {
+        PriceLine line;
+        line.price.article = cells.needed(Column::article);
+        line.price.price = cells.money(Column::price, otherwise);
+        line.price.name = cells.text(Column::name);
+        return line;
+    });
+    std::vector<PriceLine> kept;
+    std::map<std::string, std::size_t> places;
+    for (PriceLine& line : out.rows) {
+        const auto [found, is_new] = places.emplace(line.price.article, kept.size());
+        if (is_new) {
+            kept.push_back(std::move(line));
+            continue;
+        }
+        const PriceLine& before = kept[found->second];
+        if (!(before.price == line.price))
+            out.faults.push_back(fault(line.row, Trouble::table_row_twice, before.row));
+    }
+    out.rows = std::move(kept);
+    return out;
+}
 
 TableRead<ReadingRow> reading_rows(const Table& table, const TableAsked& asked) {
     auto out = rows_of<ReadingRow>(table, asked, [](Cells& cells) {

@@ -15,6 +15,7 @@
 #include "engine/base/written_day.hpp"
 #include "engine/facts/aircraft_facts.hpp"
 #include "engine/facts/part_facts.hpp"
+#include "engine/facts/price_rows.hpp"
 
 namespace twoclocks::facts {
 
@@ -30,11 +31,13 @@ enum class Column : std::uint8_t {
     position,
     chapter,
     since_new,
-    since_overhaul
+    since_overhaul,
+    article,
+    price
 };
-inline constexpr std::size_t column_count = 11;
+inline constexpr std::size_t column_count = 13;
 
-/// Columns that a table of readings, and one of parts, can have.
+/// Columns that a table of readings, one of parts and a price list can have.
 inline constexpr std::array reading_columns{
     Column::day, Column::hours, Column::landings, Column::starts};
 inline constexpr std::array part_columns{Column::name,
@@ -44,6 +47,7 @@ inline constexpr std::array part_columns{Column::name,
                                          Column::chapter,
                                          Column::since_new,
                                          Column::since_overhaul};
+inline constexpr std::array price_columns{Column::article, Column::price, Column::name};
 
 /// More is refused: a person could not look it through, and a phone could not hold it.
 inline constexpr std::size_t most_table_rows = 5'000;
@@ -91,6 +95,12 @@ struct PartRow {
     std::string position;
 };
 
+/// A row of a price list.
+struct PriceLine {
+    std::int64_t row{0};
+    PriceRow price;
+};
+
 /// What was read, and what could not be.
 template <class Row>
 struct TableRead {
@@ -126,6 +136,14 @@ struct TableRead {
 /// Units: seconds. Errors: faults of rows: table_cell_missing, table_row_twice, hours_*.
 /// Source: our choice.
 [[nodiscard]] TableRead<PartRow> part_rows(const Table& table, const TableAsked& asked);
+
+/// The rows of a price list, in its order; a row that repeats another is one. A price without a
+/// code is in `otherwise`.
+/// Units: minor units. Errors: faults of rows: table_cell_missing, table_row_twice, price_negative,
+/// money_*. Source: our choice.
+[[nodiscard]] TableRead<PriceLine> price_lines(const Table& table,
+                                               const TableAsked& asked,
+                                               base::Currency otherwise);
 
 /// The name of the field that asks for a column.
 /// Units: none. Errors: none. Source: our choice.

@@ -251,6 +251,7 @@ SumsView make_cash_view(const Assessed& aircraft, const Living& living) {
     add_terms(cash, view);
     view.notes.push_back({Word::money_estimate, {base::day_arg(aircraft.today)}});
     view.notes.push_back({Word::cash_amounts_note, {}});
+    if (!aircraft.state.money.past.empty()) view.notes.push_back({Word::cash_past_note, {}});
     view.notes.push_back({Word::cash_reserve_note, {}});
     view.notes.push_back(
         money.terms.tax_back_days

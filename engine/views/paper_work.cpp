@@ -37,7 +37,7 @@ using base::Word;
             sheet.cell(below),
             sheet.cell({text_of(row.hours_left),
                         text_of(row.calendar_left),
-                        text_of(row.count_left),
+                        sheet.labelled(Word::label_count_left, text_of(row.count_left)),
                         text_of(row.wear)}),
             sheet.said(row.likely.text)};
 }

@@ -22,7 +22,8 @@ constexpr std::string_view style =
     "table{border-collapse:collapse;width:100%}tr{break-inside:avoid}"
     "td{border-bottom:1px solid #999;padding:3pt 8pt 3pt 0;vertical-align:top;"
     "white-space:pre-line;min-width:18mm}td:first-child{font-weight:bold;max-width:52mm}"
-    "td:last-child{white-space:pre;text-align:right;padding-right:0;font-variant-numeric:tabular-"
+    ".short{white-space:pre}td:last-child{white-space:pre;text-align:right;padding-right:0;font-"
+    "variant-numeric:tabular-"
     "nums}"
     "svg{width:100%;max-height:70mm;margin:8pt 0}.notes{margin-top:14pt}";
 
@@ -49,6 +50,17 @@ constexpr std::string_view style =
     return out;
 }
 
+/// A figure or two, a line each, that is not to be torn apart.
+[[nodiscard]] bool is_short(std::string_view cell) {
+    constexpr std::size_t most = 18;
+    while (!cell.empty()) {
+        const std::size_t end = std::min(cell.find('\n'), cell.size());
+        if (end > most) return false;
+        cell.remove_prefix(std::min(end + 1, cell.size()));
+    }
+    return true;
+}
+
 /// Words and what is round them.
 class Html {
   public:
@@ -73,7 +85,7 @@ class Html {
         for (const std::vector<std::string>& row : rows) {
             raw("<tr>\n");
             for (const std::string& cell : row)
-                element("td", cell);
+                element("td", cell, is_short(cell) ? "short" : "");
             raw("</tr>\n");
         }
         raw("</tbody>\n</table>\n");
@@ -114,22 +126,30 @@ void put_box(const LifeBoxView& box, const Region& region, Html& html) {
     html.paragraph(box.spoken, "plate");
 }
 
+/// What stands between the digits of a figure, whatever the region.
+[[nodiscard]] std::string without_groups(std::string text) {
+    for (const std::string_view sign : {"\xC2\xA0", "\xE2\x80\xAF", "\xE2\x80\x99", "'"})
+        for (std::size_t at = text.find(sign); at != std::string::npos; at = text.find(sign))
+            text.erase(at, sign.size());
+    return text;
+}
+
 /// An amount below or above zero, its currency behind a space that does not break.
 [[nodiscard]] bool is_figure(std::string_view text) {
     constexpr std::string_view space = "\xC2\xA0";
     constexpr std::size_t code_letters = 3;
-    const std::size_t end = text.find(space);
+    const std::size_t end = text.rfind(space);
     if (end != std::string_view::npos) {
         const std::string_view code = text.substr(end + space.size());
         const bool is_code =
             code.size() == code_letters && std::all_of(code.begin(), code.end(), [](char sign) {
                 return sign >= 'A' && sign <= 'Z';
             });
-        if (!is_code) return false;
-        text = text.substr(0, end);
+        if (is_code) text = text.substr(0, end);
     }
-    return text.size() > 1 && (text.front() == '-' || text.front() == '+') &&
-           std::all_of(text.begin() + 1, text.end(), [](char sign) {
+    const std::string plain = without_groups(std::string{text});
+    return plain.size() > 1 && (plain.front() == '-' || plain.front() == '+') &&
+           std::all_of(plain.begin() + 1, plain.end(), [](char sign) {
                return (sign >= '0' && sign <= '9') || sign == '.' || sign == ',';
            });
 }

@@ -13,6 +13,16 @@ using base::Message;
 using base::Word;
 using budget::MetAt;
 
+/// What counts landings or starts beside the clocks that a rate of hours moves.
+[[nodiscard]] bool counts_events(const limits::ItemDue& item) {
+    const auto is_event = [](const limits::ClockDue& clock) {
+        return clock.clock == facts::Clock::landings || clock.clock == facts::Clock::starts;
+    };
+    return item.again.landings || item.again.starts ||
+           std::any_of(item.clocks.begin(), item.clocks.end(), is_event) ||
+           std::any_of(item.caps.begin(), item.caps.end(), is_event);
+}
+
 /// Words of one sale while they are put together.
 class SaleWords {
   public:
@@ -141,6 +151,8 @@ class SaleWords {
                 row.lines.push_back({Word::sale_times,
                                      {base::whole_arg(static_cast<std::int64_t>(one.days.size())),
                                       day(one.days.front())}});
+            if (!one.is_open && counts_events(sale_.asked.items[place]))
+                row.lines.push_back({Word::sale_counts_too, {}});
             if (sale_.asked.price[place] && one.days.size() > 1)
                 row.lines.push_back({Word::sale_each, {money(sale_.asked.price[place])}});
             out.rows.push_back(std::move(row));

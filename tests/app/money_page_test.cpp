@@ -168,7 +168,15 @@ TEST_CASE("a price list is pasted, prices a line, and a newer one says what it c
     h.type("list", "Kits");
     h.type("rows", "K-1;ninety;Kit\nK-2;x9;Seal");
     h.send();
-    CHECK(h.problem("rows") == base::Trouble::list_row_wrong);
+    CHECK(h.problem("faults") == base::Trouble::table_rows_faulty);
+    // Columns in another order, by their headings; a row that cannot be taken is left out.
+    h.type("rows", "Amount,Part number,Description\n\"1,250.00\",K-1,Kit\nlots,K-2,Seal\n");
+    CHECK(said(h.field("column-12").options.at(1)) == "Column 1: Amount");
+    CHECK(h.field("column-12").chosen == 1);
+    CHECK(h.field("column-11").chosen == 2);
+    h.choose("faults", "leave them out, save the others");
+    h.send();
+    CHECK(h.last<facts::PriceList>().second.rows == "K-1\t1250.00 EUR\tKit\n");
 }
 
 TEST_CASE("of the engines one is chosen, and its choice moves the sum", "[app][money]") {

@@ -66,6 +66,9 @@ TEST_CASE("a password is asked for twice, locks the file and is kept nowhere", "
     h.type("again", "short");
     h.send();
     CHECK(h.problem("password") == Trouble::password_short);
+    h.type("password", "\u00e9\u00fc\u00e9\u00fc");  // four letters, whatever they take
+    h.send();
+    CHECK(h.problem("password") == Trouble::password_short);
     h.type("password", "long enough");
     h.type("again", "long enouhg");
     h.send();
@@ -100,12 +103,12 @@ TEST_CASE("a locked file asks for its password, and says when it is the wrong on
     CHECK(h.host.opened.front().password == "guessed it");
     h.send();  // while it is being opened
     CHECK(h.host.opened.size() == 1);
-    h.app.lock_told("wrong", {});
+    h.app.lock_told("wrong", "from Ben.locked");
     REQUIRE(h.form().problems.size() == 1);
     CHECK(h.form().problems.front().code == Trouble::password_wrong);
-    h.app.lock_told("damaged", {});
+    h.app.lock_told("damaged", "from Ben.locked");
     CHECK(h.form().problems.front().code == Trouble::lock_damaged);
-    h.app.lock_told("missing", {});
+    h.app.lock_told("missing", "from Ben.locked");
     CHECK(h.form().problems.front().code == Trouble::lock_missing);
     // Clearing takes the password away, not the file.
     h.app.apply(intent::ClearEntry{});
@@ -119,6 +122,44 @@ TEST_CASE("a locked file asks for its password, and says when it is the wrong on
     h.app.file_chosen("from Ben.locked", facts::print_journal({}));
     CHECK(std::holds_alternative<FilesPage>(h.app.screen().page));
     CHECK(h.host.draft.find("guessed") == std::string::npos);
+}
+
+TEST_CASE("whoever goes on while a file is being opened is told nothing untrue", "[app][share]") {
+    Hangar h;
+    h.app.apply(intent::OpenFiles{});
+    h.app.file_chosen("one.locked", locked);
+    h.type("password", "guessed it");
+    h.send();
+    CHECK(said(h.app.screen().notices.back().text).find("Opening") == 0);
+    h.app.back();
+    CHECK(std::holds_alternative<FilesPage>(h.app.screen().page));
+    h.app.lock_told("wrong", "one.locked");
+    CHECK(h.app.screen().notices.empty());
+    // And an answer about one file is no answer about another.
+    h.app.file_chosen("two.locked", locked);
+    h.app.lock_told("wrong", "one.locked");
+    CHECK(h.form().problems.empty());
+}
+
+TEST_CASE("a locked file takes no place of what is being typed", "[app][share]") {
+    Hangar h;
+    h.open(FormKind::new_item, h.aircraft);
+    h.type("name", "Inspection");
+    h.app.file_chosen("one.locked", locked);
+    CHECK(said(h.form().title) == "This file is locked");
+    h.app.back();
+    CHECK(std::holds_alternative<FilesPage>(h.app.screen().page));
+    h.open(FormKind::new_item, h.aircraft);
+    CHECK(h.field("name").text == "Inspection");
+    // What was in it arrives although the keys are looked at meanwhile.
+    h.app.file_chosen("one.locked", locked);
+    h.type("password", "guessed it");
+    h.send();
+    h.app.apply(intent::OpenKeys{});
+    h.app.file_chosen("one.locked", facts::print_journal({}));
+    CHECK(std::holds_alternative<FilesPage>(h.app.screen().page));
+    h.app.back();
+    CHECK_FALSE(std::holds_alternative<FormPage>(h.app.screen().page));
 }
 
 TEST_CASE("a lock of a newer version, and a damaged one, say so", "[app][share]") {

@@ -1,4 +1,6 @@
 // The forms of files: a part of the record, a locked file, rows out of tables. Rows of pages.mjs.
+import { openMoney } from './page_taps.mjs';
+
 const bytes = (text) => Buffer.from(text);
 
 const readings = `Day,Hour meter,Landings
@@ -25,7 +27,26 @@ const withTable = (button, name, text) => async (page) => {
   await page.choose({ name, bytes: bytes(text) }, () => page.tap('button', 'Choose a file'));
 };
 
+const prices = `Article;Name;Price
+K-1;Invented kit;12500.00
+K-2;Invented seal;1.234
+`;
+
 export const filePages = [
+  {
+    name: 'form_price_table',
+    from: 'demo',
+    taps: async (page) => {
+      await openMoney('ISLE-1')(page);
+      await page.tap('button', 'A price list');
+      await page.choose({ name: 'prices.csv', bytes: bytes(prices) }, () =>
+        page.tap('button', 'Choose a file'),
+      );
+      await page.reads('paragraph', /^Row 3: /);
+    },
+    sign: ['radio', /^leave them out/],
+    screens: 3,
+  },
   {
     name: 'form_share',
     from: 'demo',

@@ -159,3 +159,12 @@ TEST_CASE("a first interval counts once, its repeat from the work on", "[budget]
     item.again = {};
     CHECK(due_days_at_rate(item, base::hours(100), sale_day, 40 * 365).size() == 1);
 }
+
+TEST_CASE("an item that comes round often is counted to the end", "[budget][sale]") {
+    // 5 h at 400 h a year are less than five days: 4,000 h in ten years are 800 times or more.
+    const auto days =
+        due_days_at_rate(item_of({hours_clock(5, 5)}), base::hours(400), sale_day, 10 * 365);
+    CHECK(days.size() >= 800);
+    CHECK(days.size() < 1'000);
+    CHECK(days.back() > 10 * 365 - 6);
+}

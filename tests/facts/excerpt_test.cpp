@@ -127,7 +127,16 @@ TEST_CASE("of a part that flew elsewhere its hours come along, and nothing else 
     plate.serial = "8";
     const Fact strange = h.ben.add(day("2023-01-01"), {}, plate);
     const Fact on_other_too = h.ben.write(day("2023-01-01"), {strange.id, other.id}, PartFitted{});
-    for (const Fact& fact : {other,
+    plate.serial = "9";
+    const Fact lender = h.ben.add(day("2023-01-01"), {}, plate);
+    const Fact in_lender = h.ben.write(day("2023-01-01"), {part.id, lender.id}, PartFitted{});
+    const Fact of_lender = h.ben.write(day("2023-01-01"), {lender.id, other.id}, PartFitted{});
+    const Fact lender_note = h.ben.write(day("2023-01-01"), {lender.id}, Note{"bought cheaply"});
+    for (const Fact& fact : {lender,
+                             in_lender,
+                             of_lender,
+                             lender_note,
+                             other,
                              meter,
                              reading,
                              misread,
@@ -143,10 +152,20 @@ TEST_CASE("of a part that flew elsewhere its hours come along, and nothing else 
         h.journal.add(fact);
     const Journal out = excerpt_of(h.journal, {h.id(), true, true}).journal;
     const auto is_in = [&](const Fact& fact) { return !out.with_id(fact.id).empty(); };
-    for (const Fact& fact :
-         {other, meter, reading, misread, taken_back, part, on_other, off, on_this})
+    for (const Fact& fact : {other,
+                             meter,
+                             reading,
+                             misread,
+                             taken_back,
+                             part,
+                             on_other,
+                             off,
+                             on_this,
+                             lender,
+                             in_lender,
+                             of_lender})
         CHECK(is_in(fact));
-    for (const Fact& fact : {cost, note, strange, on_other_too})
+    for (const Fact& fact : {cost, note, strange, on_other_too, lender_note})
         CHECK_FALSE(is_in(fact));
 }
 
@@ -183,12 +202,16 @@ TEST_CASE("any part of any journal joins the whole without a trace", "[facts][ex
         CAPTURE(seed);
         const Journal journal = support::RandomJournal{seed}.all();
         const std::string whole = print_journal(journal);
-        for (const bool has_money : {true, false})
-            for (const bool has_names : {true, false}) {
-                const Journal part =
-                    excerpt_of(journal, {std::nullopt, has_money, has_names}).journal;
-                CHECK(print_journal(merge(journal, part)) == whole);
-                CHECK(print_journal(merge(part, journal)) == whole);
-            }
+        std::vector<std::optional<base::Id>> asked{std::nullopt};
+        for (const base::Id& id : journal.aircraft())
+            asked.emplace_back(id);
+        for (const auto& aircraft : asked)
+            for (const bool has_money : {true, false})
+                for (const bool has_names : {true, false}) {
+                    const Journal part =
+                        excerpt_of(journal, {aircraft, has_money, has_names}).journal;
+                    CHECK(print_journal(merge(journal, part)) == whole);
+                    CHECK(print_journal(merge(part, journal)) == whole);
+                }
     }
 }

@@ -156,6 +156,40 @@ TEST_CASE("each row that cannot be taken says what is wrong with it", "[facts][t
     CHECK(read.rows[2].row == 18);
 }
 
+TEST_CASE("prices keep their currency, and what is none says so", "[facts][table]") {
+    const Table table = table_of(
+        "Article;Name;Price\n"
+        "K-1;Kit;5,50 USD\n"
+        "K-2;Seal;12\n"
+        "K-2;Seal;12\n"
+        "K-2;Seal;13\n"
+        "K-3;Nut;-1\n"
+        "K-4;Bolt;1.234\n"
+        "K-5;Pin;ten\n"
+        ";Pin;1\n"
+        "K-6;Pin;\n");
+    const TableAsked asked = proposed(table, {price_columns.begin(), price_columns.end()});
+    CHECK(asked.of(Column::price) == 2U);
+    const auto read = price_lines(table, asked, base::parse_currency("EUR").value());
+    REQUIRE(read.rows.size() == 2);
+    CHECK(base::print_money(read.rows[0].price.price) == "5.50 USD");
+    CHECK(base::print_money(read.rows[1].price.price) == "12.00 EUR");
+    CHECK(faults_of(read) == std::vector<Told>{{6, Trouble::price_negative},
+                                               {7, Trouble::money_ambiguous},
+                                               {8, Trouble::money_malformed},
+                                               {9, Trouble::table_cell_missing},
+                                               {10, Trouble::table_cell_missing},
+                                               {5, Trouble::table_row_twice}});
+}
+
+TEST_CASE("a serial number is no part number", "[facts][table]") {
+    const std::vector<Column> wanted{part_columns.begin(), part_columns.end()};
+    const TableAsked asked = proposed(table_of("Serial number,Part number,Part name\n"), wanted);
+    CHECK(asked.of(Column::serial) == 0U);
+    CHECK(asked.of(Column::part_number) == 1U);
+    CHECK(asked.of(Column::name) == 2U);
+}
+
 TEST_CASE("a row of data is not taken for headings", "[facts][table]") {
     const std::vector<Column> wanted{part_columns.begin(), part_columns.end()};
     for (const char* first : {"New cylinder,Overhauled,77\n", "Hours\nx\n", "a,b\n"}) {

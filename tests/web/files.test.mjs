@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { File } from 'node:buffer';
 import { test } from 'node:test';
-import { toShare } from '../../web/files.js';
+import { openedWith, toShare } from '../../web/files.js';
 
 globalThis.File ??= File;
 
@@ -18,4 +18,16 @@ test('a share sheet gets papers and tables as what they are, the rest as text', 
     assert.equal(file.type, type);
   }
   assert.equal(toShare('A-1-days-2026-11-25.ics', 'x'), undefined);
+});
+
+test('a file that was opened with the page reaches it', async () => {
+  globalThis.window = {};
+  openedWith(() => assert.fail('nothing was opened'));
+  const told = [];
+  let consumer;
+  globalThis.window = { launchQueue: { setConsumer: (one) => (consumer = one) } };
+  openedWith((name, bytes) => told.push([name, new TextDecoder().decode(bytes)]));
+  await consumer({ files: [] });
+  await consumer({ files: [{ getFile: () => new File(['{}'], 'a.jsonl') }] });
+  assert.deepEqual(told, [['a.jsonl', '{}']]);
 });

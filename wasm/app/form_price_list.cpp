@@ -2,8 +2,8 @@
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
 #include "wasm/app/form_plan.hpp"
+#include "wasm/app/table_form.hpp"
 
-#include "engine/budget/from_records.hpp"
 #include "engine/facts/json.hpp"
 #include "engine/facts/price_rows.hpp"
 
@@ -14,10 +14,10 @@ using base::Trouble;
 using base::Word;
 
 /// The rows of one record after the other, none longer than a record can be.
-[[nodiscard]] std::vector<std::string> in_records(const std::vector<facts::PriceRow>& rows) {
+[[nodiscard]] std::vector<std::string> in_records(const std::vector<facts::PriceLine>& rows) {
     std::vector<std::string> out{{}};
-    for (const facts::PriceRow& row : rows) {
-        const std::string line = facts::print_price_rows({row});
+    for (const facts::PriceLine& row : rows) {
+        const std::string line = facts::print_price_rows({row.price});
         const bool is_full =
             out.back().size() + line.size() > static_cast<std::size_t>(facts::longest_note_bytes);
         if (is_full) out.emplace_back();
@@ -37,10 +37,8 @@ void make_price_list(Form& form, const FormContext& context) {
     field("list", Word::field_price_list, FieldKind::text, Need::needed);
     form.fields.push_back(make_field(
         "date", Word::field_date, FieldKind::date, base::print_date(context.today), Need::needed));
-    field("rows", Word::field_list_rows, FieldKind::note, Need::optional);
-    form.fields.back().hint = {Word::hint_list_rows, {}};
-    field("file", Word::field_list_file, FieldKind::file, Need::optional);
     field("said_by", Word::field_said_by, FieldKind::text, Need::optional);
+    add_table_fields(form);
 }
 
 Facts take_price_list(Form& form, const FormContext& context, Signer& signer) {
@@ -50,20 +48,12 @@ Facts take_price_list(Form& form, const FormContext& context, Signer& signer) {
     said.said_by = reader.text("said_by");
     const auto on = reader.date("date");
     if (on && *on > context.today) reader.complain("date", Trouble::form_day_ahead);
-    const auto chosen = form.files.find("file");
-    const bool is_file = chosen != form.files.end();
-    const std::string text = is_file ? chosen->second : find_field(form, "rows")->text;
-    const base::Currency home =
-        context.aircraft == nullptr ? base::Currency{} : budget::home_of(*context.aircraft);
-    const auto rows = facts::read_price_table(text, home);
-    if (!rows) {
-        base::Problem problem = rows.problems().front();
-        problem.field = is_file ? "file" : "rows";
-        reader.complain(std::move(problem));
-    }
-    if (!rows || !on || !reader.sound()) return {};
+    TableForm reading{form, context};
+    if (!reading.is_readable(reader) || !on) return {};
+    const auto sorted = reading.prices();
+    if (!may_save(reader, sorted)) return {};
     Facts out;
-    for (std::string& record : in_records(rows.value())) {
+    for (std::string& record : in_records(sorted.fresh)) {
         said.rows = std::move(record);
         out.push_back(signed_on(*on, form, said, context, signer));
     }

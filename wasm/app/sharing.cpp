@@ -2,8 +2,10 @@
 
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/form_kinds.hpp"
+#include "wasm/app/written.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "engine/base/message_args.hpp"
 #include "engine/facts/excerpt.hpp"
@@ -18,7 +20,7 @@ using base::Word;
 
 constexpr std::string_view lock_mark = "{\"two_clocks_locked\":";
 constexpr std::int64_t lock_version = 1;
-constexpr std::size_t least_password = 8;  // bytes; longer ones are asked for in words
+constexpr std::int64_t least_password = 8;  // letters
 
 /// What a form asks for.
 [[nodiscard]] facts::ExcerptAsked excerpt_asked(Form& form) {
@@ -69,10 +71,8 @@ void tell_size(Form& form, const FormContext& context) {
     FieldReader reader{form};
     const std::string password = find_field(form, "password")->text;
     const std::string again = find_field(form, "again")->text;
-    if (!password.empty() && password.size() < least_password)
-        reader.complain("password",
-                        Trouble::password_short,
-                        {base::whole_arg(static_cast<std::int64_t>(least_password))});
+    if (!password.empty() && letters_in(password) < least_password)
+        reader.complain("password", Trouble::password_short, {base::whole_arg(least_password)});
     else if (password != again)
         reader.complain("again", Trouble::password_differs);
     return reader.sound() ? std::optional{password} : std::nullopt;
@@ -216,13 +216,20 @@ bool take_locked(AppState::Inside& in, std::string_view name, std::string_view b
     if (!bytes.starts_with(lock_mark)) {
         // What was in it takes the place of the page that asked for the password.
         if (!asks) return false;
-        in.form = in.entry.fresh = {};
         in.entry.is_opening = false;
         in.notices.clear();
+        in.sheet = std::monostate{};
         in.close();
         return false;
     }
-    if (!asks) in.open({Place::Kind::form, {}});
+    if (!asks) {
+        // What is typed in another form comes back when that is opened again.
+        if (in.here().kind == Place::Kind::form) {
+            in.keep_drafts();
+            in.replace({Place::Kind::files, {}});
+        }
+        in.open({Place::Kind::form, {}});
+    }
     in.open_form(FormKind::unlock, {});
     in.form.named = name;
     in.form.files["locked"] = bytes;
@@ -236,10 +243,12 @@ bool take_locked(AppState::Inside& in, std::string_view name, std::string_view b
 void tell_lock(AppState::Inside& in, std::string_view code, std::string_view name) {
     in.dirty = true;
     if (code == "done") return in.notify({Word::paper_done, {base::text_arg(std::string{name})}});
-    const bool asks = in.here().kind == Place::Kind::form && in.form.kind == FormKind::unlock;
-    if (!asks) return in.notify({Word::lock_failed, {}}, true);
-    in.entry.is_opening = false;
-    in.notices.clear();
+    const bool was_opening = std::exchange(in.entry.is_opening, false);
+    if (was_opening) in.notices.clear();
+    const bool asks = in.here().kind == Place::Kind::form && in.form.kind == FormKind::unlock &&
+                      in.form.named == name;
+    if (!asks && !was_opening) return in.notify({Word::lock_failed, {}}, true);
+    if (!asks) return;  // the person went on to something else
     const Trouble trouble = code == "wrong"     ? Trouble::password_wrong
                             : code == "damaged" ? Trouble::lock_damaged
                                                 : Trouble::lock_missing;

@@ -81,6 +81,13 @@ void sort_in(Row row, const base::Problems& problems, Sorted<Row>& out) {
             {base::whole_arg(row.row), base::text_arg(name + ' ' + row.part.serial)}};
 }
 
+[[nodiscard]] Message sample_of(const facts::PriceLine& line) {
+    const facts::PriceRow& price = line.price;
+    return {
+        Word::table_price_row,
+        {base::whole_arg(line.row), base::text_arg(price.article), base::money_arg(price.price)}};
+}
+
 /// How many rows are sound, there already, or faulty, the first few of each.
 template <class Row>
 [[nodiscard]] std::vector<Message> all_told(const Sorted<Row>& sorted, const base::Region& region) {
@@ -156,6 +163,10 @@ std::vector<Message> told_of(const Sorted<facts::ReadingRow>& sorted, const base
 }
 
 std::vector<Message> told_of(const Sorted<facts::PartRow>& sorted, const base::Region& region) {
+    return all_told(sorted, region);
+}
+
+std::vector<Message> told_of(const Sorted<facts::PriceLine>& sorted, const base::Region& region) {
     return all_told(sorted, region);
 }
 

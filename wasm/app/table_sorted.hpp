@@ -32,5 +32,7 @@ struct Sorted {
                                                  const base::Region& region);
 [[nodiscard]] std::vector<base::Message> told_of(const Sorted<facts::PartRow>& sorted,
                                                  const base::Region& region);
+[[nodiscard]] std::vector<base::Message> told_of(const Sorted<facts::PriceLine>& sorted,
+                                                 const base::Region& region);
 
 }  // namespace twoclocks::canvas

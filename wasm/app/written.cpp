@@ -52,13 +52,6 @@ constexpr std::int32_t most_shown = 40;  // more rows are not looked through, th
     return {Word::understood_hours, {figure, hours_arg, minutes_arg}};
 }
 
-/// How many letters a text has, whatever they take.
-[[nodiscard]] std::int64_t letters_in(std::string_view text) {
-    return std::count_if(text.begin(), text.end(), [](char byte) {
-        return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
-    });
-}
-
 [[nodiscard]] Message size_message(std::int64_t bytes) {
     constexpr std::int64_t kilo = 1000;
     constexpr std::int64_t mega = kilo * kilo;
@@ -118,6 +111,12 @@ template <class Value>
 }
 
 }  // namespace
+
+std::int64_t letters_in(std::string_view text) {
+    return std::count_if(text.begin(), text.end(), [](char byte) {
+        return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
+    });
+}
 
 base::Result<std::int64_t> read_whole(std::string_view text) {
     const std::optional<std::int64_t> whole = base::parse_whole(text, most_whole);

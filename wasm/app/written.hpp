@@ -29,6 +29,9 @@ inline constexpr std::int32_t field_decimals = 3;
 /// Fills in what the page shows of a field: how it was understood, and what its search leaves.
 void understand(FieldView& field);
 
+/// How many letters a text has, whatever they take.
+[[nodiscard]] std::int64_t letters_in(std::string_view text);
+
 /// Every word of `query` stands in `text`, capitals or not.
 [[nodiscard]] bool matches(std::string_view text, std::string_view query);
 
