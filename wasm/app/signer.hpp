@@ -4,6 +4,7 @@
 #include "wasm/app.hpp"
 
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "engine/facts/journal.hpp"

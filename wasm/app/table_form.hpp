@@ -4,6 +4,8 @@
 #include "wasm/app/form_fields.hpp"
 #include "wasm/app/table_sorted.hpp"
 
+#include "engine/base/message_args.hpp"
+
 namespace twoclocks::canvas {
 
 /// The fields that a table comes in by: a file, or rows pasted.
