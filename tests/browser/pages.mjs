@@ -197,7 +197,7 @@ export const pages = [
     from: 'none',
     taps: async (page) => {
       await addAircraft(page);
-      await page.context.clock.setFixedTime(new Date('2026-12-20T10:00:00'));
+      await page.window.holdDay('2026-12-20T10:00:00');
       await page.reload();
     },
     sign: ['button', 'Export the journal'],

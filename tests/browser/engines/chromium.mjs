@@ -59,9 +59,26 @@ export async function beginEngine() {
 // More than a first visit throws: who comes again throws others.
 const drawn_first_time = 1_000_000;
 
+/** The page's days and times stand still. Its frames go on, and its events bear their own times. */
+function holdDay(context, now) {
+  return context.addInitScript((standing_ms) => {
+    const Running = window.running_date ?? Date;
+    Object.defineProperty(window, 'running_date', { value: Running, configurable: true });
+    window.Date = class extends Running {
+      constructor(...given) {
+        super(...(given.length === 0 ? [standing_ms] : given));
+      }
+
+      static now() {
+        return standing_ms;
+      }
+    };
+  }, new Date(now).getTime());
+}
+
 /** A world that stays as it is, so that two pictures of it agree: its clock, its disk, its dice. */
 async function standStill(context, now, is_again) {
-  await context.clock.setFixedTime(new Date(now));
+  await holdDay(context, now);
   await context.addInitScript(
     (drawn_before) => {
       Object.assign(StorageManager.prototype, {
@@ -129,6 +146,11 @@ class ChromiumWindow {
     return this.page.goto(address);
   }
 
+  /** The day that stands still from the next load on. */
+  holdDay(now) {
+    return holdDay(this.context, now);
+  }
+
   reload() {
     return this.page.reload();
   }
@@ -137,49 +159,46 @@ class ChromiumWindow {
     return this.touch ? this.page.touchscreen.tap(x, y) : this.page.mouse.click(x, y);
   }
 
-  /** Moves the page under this point up by so many pixels (down when negative). */
+  /**
+   * Moves the page under this point up by so many pixels (down when negative). The finger rests
+   * before it is lifted: let go while moving, the page would glide on.
+   */
   async drag(x, y, up_px) {
     if (!this.touch) {
       await this.page.mouse.move(x, y);
       await this.page.mouse.wheel(0, up_px);
       return;
     }
-    const from = y + up_px / 2;
-    await this.strokes(async (touch) => {
-      await touch('touchStart', x, from);
-      for (let part = 1; part <= 5; part += 1) {
-        await touch('touchMove', x, from - (up_px * part) / 5);
-      }
-      await this.page.waitForTimeout(120); // resting: let go while moving, it would glide on
-      await touch('touchMove', x, from - up_px);
-    });
+    await this.stroke(x, y, up_px, 120);
+  }
+
+  /** A quick stroke that lets go while moving: the page glides on by itself. */
+  fling(x, y, up_px) {
+    return this.stroke(x, y, up_px, 0);
   }
 
   /**
-   * A quick stroke that lets go while moving: the page glides on by itself. A finger's events come
-   * as fast as a screen tells of them, however slow the machine that plays the finger.
+   * One finger's way in five moves. It bears the times of a finger before a screen, however slow
+   * the machine that plays it: a busy browser joins moves, and a late one would change what they
+   * mean.
    */
-  fling(x, y, up_px) {
-    const from = y + up_px / 2;
-    return this.strokes(async (touch) => {
-      await touch('touchStart', x, from);
-      for (let part = 1; part <= 5; part += 1) {
-        await touch('touchMove', x, from - (up_px * part) / 5);
-      }
-    }, 16);
-  }
-
-  /** Touches one after the other; `apart_ms` apart, or whenever they happen to be sent. */
-  async strokes(draw, apart_ms) {
+  async stroke(x, y, up_px, rests_ms) {
     const session = await this.context.newCDPSession(this.page);
-    let seconds = Date.now() / 1000;
+    const from = y + up_px / 2;
+    let time_ms = Date.now();
     const send = (type, touchPoints) => {
-      if (apart_ms === undefined)
-        return session.send('Input.dispatchTouchEvent', { type, touchPoints });
-      seconds += apart_ms / 1000;
-      return session.send('Input.dispatchTouchEvent', { type, touchPoints, timestamp: seconds });
+      time_ms += 16;
+      return session.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints,
+        timestamp: time_ms / 1000,
+      });
     };
-    await draw((type, x, y) => send(type, [{ x, y }]));
+    await send('touchStart', [{ x, y: from }]);
+    for (let part = 1; part <= 5; part += 1) {
+      await send('touchMove', [{ x, y: from - (up_px * part) / 5 }]);
+    }
+    time_ms += rests_ms;
     await send('touchEnd', []);
     await session.detach();
   }
