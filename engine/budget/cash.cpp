@@ -7,6 +7,7 @@
 #include "engine/base/order.hpp"
 #include "engine/base/scaled.hpp"
 #include "engine/budget/core_amounts.hpp"
+#include "engine/budget/past_bills.hpp"
 
 namespace twoclocks::budget {
 namespace {
@@ -58,21 +59,21 @@ using timeline::PayTermState;
 /// The flows while they are gathered.
 class Gathering {
   public:
-    Gathering(const CashRecords& records, const Setting& setting, base::Problems& faults)
-        : records_(records), setting_(setting), faults_(faults) {}
+    Gathering(const timeline::MoneyState& money, const Setting& setting, base::Problems& faults)
+        : money_(money), setting_(setting), faults_(faults) {}
 
     void take(const Estimate& estimate) {
         for (const CostedLine& line : estimate.lines)
             if (line.counts && line.known) take_line(line);
         // Where the work has no cores, those of the aircraft stay on it.
-        for (const CoreWorked& core : cores_of(records_.cores, setting_))
+        for (const CoreWorked& core : cores_of(money_.cores, setting_))
             if (!core.is_of_this || !estimate.cores.empty()) take_core(core);
         // A payment takes the earliest shares, whatever order the terms were recorded in.
         base::sort_stably(flows_, [](const Flow& one, const Flow& other) {
             if (!one.on || !other.on) return one.on.has_value() && !other.on;
             return *one.on < *other.on;
         });
-        for (const timeline::PaymentState& payment : records_.payments)
+        for (const timeline::PaymentState& payment : money_.payments)
             take_payment(payment);
     }
 
@@ -106,7 +107,7 @@ class Gathering {
             return add(line, FlowKind::share, at, amount, on);
         };
         std::int32_t told = 0;
-        for (const PayTermState* const term : terms_of(line.said, records_.terms)) {
+        for (const PayTermState* const term : terms_of(line.said, money_.pay_terms)) {
             told += term->said.permille;
             Flow& flow =
                 share(term->said.permille, term->said.at, term->said.after_days.value_or(0));
@@ -180,7 +181,10 @@ class Gathering {
         flow.name = base::text_arg(payment.said.payee);
         for (const Flow& one : flows_)
             if (!flow.line.empty() && one.line == flow.line) flow.name = one.name;
-        lower(payment.said.back ? FlowKind::tax_back : FlowKind::share, flow);
+        if (const auto* past = past_line(payment.said, money_))
+            flow.name = name_of(past->said);
+        else
+            lower(payment.said.back ? FlowKind::tax_back : FlowKind::share, flow);
         flows_.push_back(std::move(flow));
     }
 
@@ -211,7 +215,7 @@ class Gathering {
             complain(Trouble::paid_too_much, {paid.name, base::money_arg({-left, setting_.home})});
     }
 
-    const CashRecords& records_;
+    const timeline::MoneyState& money_;
     const Setting& setting_;
     base::Problems& faults_;
     std::vector<Flow> flows_;
@@ -254,12 +258,12 @@ void run(Date today, std::int64_t in_hand, CashCourse& out) {
 }  // namespace
 
 CashCourse cash_course(const Estimate& estimate,
-                       const CashRecords& records,
+                       const timeline::MoneyState& money,
                        const Setting& setting,
                        std::int64_t in_hand,
                        base::Problems& faults) {
     CashCourse out;
-    Gathering gathering{records, setting, faults};
+    Gathering gathering{money, setting, faults};
     gathering.take(estimate);
     out.flows = gathering.done();
     run(setting.today, in_hand, out);

@@ -57,19 +57,12 @@ struct CashCourse {
     std::int64_t undated{0};  // of flows without a day
 };
 
-/// What cash is worked out from.
-struct CashRecords {
-    const std::vector<timeline::PayTermState>& terms;
-    const std::vector<timeline::PaymentState>& payments;
-    const std::vector<timeline::CoreState>& cores;
-};
-
 /// All that moves by the days of `setting`. Amounts are those of the estimate as expected, whatever
 /// the pace.
 /// Units: minor units, days. Errors: `faults`: terms_over_whole, payment_unplaced, paid_too_much,
 /// rate_missing, sum_beyond. Source: our choice.
 [[nodiscard]] CashCourse cash_course(const Estimate& estimate,
-                                     const CashRecords& records,
+                                     const timeline::MoneyState& money,
                                      const Setting& setting,
                                      std::int64_t in_hand,
                                      base::Problems& faults);
@@ -84,12 +77,12 @@ struct CashRecords {
 /// What a week later costs, each part by itself; minor units, a gain is below zero.
 struct WeekCost {
     std::optional<std::int64_t> standing;  // margin lost less cost avoided
-    std::int64_t rise{0};                  // of prices that are not paid yet
+    std::int64_t rise{0};                  // of prices that are not paid yet, with duty and tax
     std::optional<std::int64_t> interest;  // kept on money that goes a week later
 };
 
-/// Units: minor units. Errors: parts that are not known are missing. Source: our choice; rises as
-/// in the estimate.
+/// A price that still holds then does not rise; one that no longer does, rises as in the estimate.
+/// Units: minor units. Errors: parts that are not known are missing. Source: our choice.
 [[nodiscard]] WeekCost week_cost(const Estimate& estimate,
                                  const CashCourse& course,
                                  const facts::PlanCosts& costs,

@@ -18,6 +18,31 @@ constexpr std::int32_t week = 7;
     return out;
 }
 
+/// The same a week later: what has been done stays where it is.
+[[nodiscard]] Setting week_later(const Setting& setting) {
+    Setting out = setting;
+    PayDays& days = out.days;
+    for (std::optional<Date>* const day : {&days.ordered,
+                                           &days.booked,
+                                           &days.shipped,
+                                           &days.stopped,
+                                           &days.back,
+                                           &days.off,
+                                           &days.cores})
+        if (*day && **day >= setting.today) *day = base::add_days(**day, week);
+    out.today = base::add_days(setting.today, week);
+    return out;
+}
+
+/// How much more a line comes to, as far as it is not paid.
+[[nodiscard]] double more_of(const CostedLine& line, std::int64_t left, const Setting& later) {
+    const CostedLine then = worked_out({line.said, line.on, line.fact}, later);
+    const std::int64_t whole = line.home_gross.likely;
+    if (!then.known || whole == 0) return 0;
+    return static_cast<double>(then.home_gross.likely - whole) * static_cast<double>(left) /
+           static_cast<double>(whole);
+}
+
 }  // namespace
 
 std::optional<std::int64_t> present_cost(const CashCourse& course,
@@ -43,12 +68,10 @@ WeekCost week_cost(const Estimate& estimate,
         const std::int64_t saved = is_alike ? costs.saved_day->minor_units : 0;
         out.standing = week * (costs.lost_day->minor_units - saved);
     }
+    const Setting later = week_later(setting);
     double rise = 0;
-    for (const CostedLine& line : estimate.lines) {
-        if (!line.counts || !line.known) continue;
-        const std::int32_t permille = rise_of(line.said.group, setting.terms).value_or(0);
-        rise += static_cast<double>(to_pay(line.said.line, course)) * (growth(permille, week) - 1);
-    }
+    for (const CostedLine& line : estimate.lines)
+        if (line.counts && line.known) rise += more_of(line, to_pay(line.said.line, course), later);
     out.rise = plan::whole_from(rise);
     if (!costs.interest_permille) return out;
     double owed = 0;

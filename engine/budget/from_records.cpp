@@ -1,6 +1,9 @@
 #include "engine/budget/from_records.hpp"
 
 #include <algorithm>
+#include <utility>
+
+#include "engine/timeline/money.hpp"
 
 namespace twoclocks::budget {
 namespace {
@@ -128,6 +131,24 @@ std::vector<ListChange> list_changes(const timeline::MoneyState& money) {
                        was->price,
                        now->price,
                        last_day(said.list, money.lists)});
+    }
+    return out;
+}
+
+std::vector<PriceChange> price_changes(const timeline::MoneyState& money,
+                                       timeline::PriceListState said) {
+    const std::string list = said.list;
+    std::vector<timeline::PriceListState> lists = money.lists;
+    timeline::put_list(std::move(said), lists);
+    const auto price = [](const facts::PriceRow* row) {
+        return row == nullptr ? std::nullopt : std::optional{row->price};
+    };
+    std::vector<PriceChange> out;
+    for (const CostLineState& line : money.lines) {
+        if (line.said.price || line.said.list != list) continue;
+        PriceChange change{
+            line.said, price(listed(line.said, money.lists)), price(listed(line.said, lists))};
+        if (change.before != change.now) out.push_back(std::move(change));
     }
     return out;
 }

@@ -40,4 +40,16 @@ struct ListChange {
 /// Units: minor units. Errors: none. Source: our choice.
 [[nodiscard]] std::vector<ListChange> list_changes(const timeline::MoneyState& money);
 
+/// What a list that is about to be recorded makes of the price of a line.
+struct PriceChange {
+    facts::CostLine line;
+    std::optional<base::Money> before;  // missing: it has none
+    std::optional<base::Money> now;
+};
+
+/// Every line that takes its price of this list and would have another one.
+/// Units: minor units. Errors: none. Source: our choice.
+[[nodiscard]] std::vector<PriceChange> price_changes(const timeline::MoneyState& money,
+                                                     timeline::PriceListState said);
+
 }  // namespace twoclocks::budget

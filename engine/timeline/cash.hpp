@@ -7,15 +7,15 @@
 //   settled: their credit comes months later. Terms, shares and the reserve go on.
 #pragma once
 
-#include "engine/timeline/state.hpp"
+#include "engine/timeline/campaign.hpp"
 
 namespace twoclocks::timeline {
 
-/// Fills what is recorded of them by today; `ended` is the day of the last overhaul.
+/// Fills what is recorded of them by today.
 /// Units: days, minor units. Errors: none. Source: our choice.
 void fold_cash(const std::vector<const Record*>& records,
                base::Date today,
-               std::optional<base::Date> ended,
+               const Overhauls& overhauls,
                AircraftState& state);
 
 }  // namespace twoclocks::timeline

@@ -1,6 +1,8 @@
 #include "engine/timeline/money.hpp"
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 #include "engine/base/order.hpp"
 
@@ -20,31 +22,25 @@ void fold_line(const Record& record,
         *found = std::move(now);
 }
 
-void put_row(const facts::PriceRow& row, std::vector<facts::PriceRow>& rows) {
-    const auto found = std::find_if(rows.begin(), rows.end(), [&](const facts::PriceRow& one) {
-        return one.article == row.article;
-    });
-    if (found == rows.end())
-        rows.push_back(row);
-    else
-        *found = row;
+/// An article said again has the price said last.
+void put_rows(std::vector<facts::PriceRow> said, std::vector<facts::PriceRow>& rows) {
+    std::map<std::string, std::size_t> places;
+    for (std::size_t at = 0; at < rows.size(); ++at)
+        places.emplace(rows[at].article, at);
+    for (facts::PriceRow& row : said) {
+        const auto [found, is_new] = places.emplace(row.article, rows.size());
+        if (is_new)
+            rows.push_back(std::move(row));
+        else
+            rows[found->second] = std::move(row);
+    }
 }
 
 void fold_list(const Record& record, const facts::PriceList& said, MoneyState& money) {
-    const auto rows = facts::parse_price_rows(said.rows);
+    auto rows = facts::parse_price_rows(said.rows);
     if (!rows) return;  // no record that was checked
-    const auto found =
-        std::find_if(money.lists.begin(), money.lists.end(), [&](const PriceListState& one) {
-            return one.list == said.list && one.on == record.in_use.on;
-        });
-    PriceListState& version =
-        found == money.lists.end()
-            ? money.lists.emplace_back(PriceListState{said.list, record.in_use.on, {}, {}, {}})
-            : *found;
-    for (const facts::PriceRow& row : rows.value())
-        put_row(row, version.rows);
-    version.said_by = said.said_by;
-    version.fact = record.root;
+    put_list({said.list, record.in_use.on, std::move(rows.value()), said.said_by, record.root},
+             money.lists);
 }
 
 void drop_left_out(std::vector<CostLineState>& lines) {
@@ -53,16 +49,33 @@ void drop_left_out(std::vector<CostLineState>& lines) {
 
 }  // namespace
 
+void put_list(PriceListState said, std::vector<PriceListState>& lists) {
+    const auto found = std::find_if(lists.begin(), lists.end(), [&](const PriceListState& one) {
+        return one.list == said.list && one.on == said.on;
+    });
+    PriceListState& version =
+        found == lists.end() ? lists.emplace_back(PriceListState{said.list, said.on, {}, {}, {}})
+                             : *found;
+    put_rows(std::move(said.rows), version.rows);
+    version.said_by = std::move(said.said_by);
+    version.fact = said.fact;
+    base::sort_stably(lists, [](const PriceListState& one, const PriceListState& other) {
+        return one.list != other.list ? one.list < other.list : one.on < other.on;
+    });
+}
+
 void fold_money(const std::vector<const Record*>& records,
                 base::Date today,
-                std::optional<base::Date> ended,
+                const Overhauls& overhauls,
                 AircraftState& state) {
     MoneyState& money = state.money;
     for (const Record* record : records) {
         const facts::Body& body = record->in_use;
         if (record->withdrawn || body.on > today) continue;
+        const bool is_line = std::holds_alternative<facts::CostLine>(body.fields);
+        if (is_line && overhauls.is_long_over(body.on)) continue;
         if (const auto* line = std::get_if<facts::CostLine>(&body.fields))
-            fold_line(*record, *line, ended && body.on < *ended ? money.past : money.lines);
+            fold_line(*record, *line, overhauls.is_over(body.on) ? money.past : money.lines);
         if (const auto* list = std::get_if<facts::PriceList>(&body.fields))
             fold_list(*record, *list, money);
         if (const auto* rate = std::get_if<facts::ExchangeRate>(&body.fields))
@@ -74,9 +87,6 @@ void fold_money(const std::vector<const Record*>& records,
     }
     drop_left_out(money.lines);
     drop_left_out(money.past);
-    base::sort_stably(money.lists, [](const PriceListState& one, const PriceListState& other) {
-        return one.list != other.list ? one.list < other.list : one.on < other.on;
-    });
 }
 
 }  // namespace twoclocks::timeline

@@ -102,10 +102,11 @@ struct MoneyState {
     std::vector<RateState> rates;       // by day
     facts::CostTerms terms;
     std::optional<base::Id> terms_fact;
-    std::vector<CoreState> cores;         // one a key, without those left out
-    std::vector<PayTermState> pay_terms;  // likewise
-    std::vector<PaymentState> payments;   // of this campaign, by day
-    std::vector<BalanceState> balances;   // by day
+    std::vector<CoreState> cores;             // one a key, without those left out
+    std::vector<PayTermState> pay_terms;      // likewise
+    std::vector<PaymentState> payments;       // of this campaign, by day
+    std::vector<PaymentState> past_payments;  // of the campaign that is over, by day
+    std::vector<BalanceState> balances;       // by day
     facts::ReserveTerms reserve;
     std::optional<base::Date> reserve_on;
     std::optional<base::Id> reserve_fact;

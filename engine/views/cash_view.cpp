@@ -5,6 +5,7 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/budget/from_records.hpp"
+#include "engine/budget/past_bills.hpp"
 #include "engine/budget/reserve.hpp"
 #include "engine/views/cash_curve.hpp"
 #include "engine/views/money_estimate.hpp"
@@ -172,6 +173,28 @@ void add_flows(const Cash& cash, SumsView& view) {
     if (!paid.pairs.empty()) view.blocks.push_back(std::move(paid));
 }
 
+/// Bills of the overhaul before that were paid in part.
+void add_past(const Cash& cash, SumsView& view) {
+    const timeline::MoneyState& money = cash.aircraft.state.money;
+    if (money.past.empty()) return;
+    view.notes.push_back({Word::cash_past_note, {}});
+    base::Problems told_above;  // in_hand and the course read the same payments
+    SumsBlock block;
+    block.title = {Word::cash_past, {}};
+    for (const budget::PastBill& bill : budget::past_bills(money, cash.setting, told_above)) {
+        if (bill.whole)
+            block.pairs.push_back(
+                {{Word::record_of, {bill.name}},
+                 {Word::record_of, {cash.cost(*bill.whole - bill.paid)}},
+                 {Word::cash_past_part, {cash.money(bill.paid), cash.money(*bill.whole)}}});
+        else
+            block.pairs.push_back({{Word::record_of, {bill.name}},
+                                   {Word::not_known, {}},
+                                   {Word::cash_past_unknown, {cash.money(bill.paid)}}});
+    }
+    if (!block.pairs.empty()) view.blocks.push_back(std::move(block));
+}
+
 void add_terms(const Cash& cash, SumsView& view) {
     SumsBlock block;
     block.title = {Word::cash_terms, {}};
@@ -228,13 +251,11 @@ SumsView make_cash_view(const Assessed& aircraft, const Living& living) {
     cash.known_hand = in_hand(aircraft, cash.setting, view.faults);
     cash.hand = cash.known_hand.value_or(0);
     const timeline::MoneyState& money = aircraft.state.money;
-    const budget::CashRecords records{money.pay_terms, money.payments, money.cores};
     for (std::size_t place = 0; place < paces.size(); ++place) {
         budget::Setting setting = cash.setting;
         setting.days = pay_days(living, paces[place]);
         base::Problems faults;
-        cash.courses[place] =
-            budget::cash_course(cash.estimate, records, setting, cash.hand, faults);
+        cash.courses[place] = budget::cash_course(cash.estimate, money, setting, cash.hand, faults);
         if (place == likely_place)
             view.faults.insert(view.faults.end(), faults.begin(), faults.end());
     }
@@ -251,7 +272,7 @@ SumsView make_cash_view(const Assessed& aircraft, const Living& living) {
     add_terms(cash, view);
     view.notes.push_back({Word::money_estimate, {base::day_arg(aircraft.today)}});
     view.notes.push_back({Word::cash_amounts_note, {}});
-    if (!aircraft.state.money.past.empty()) view.notes.push_back({Word::cash_past_note, {}});
+    add_past(cash, view);
     view.notes.push_back({Word::cash_reserve_note, {}});
     view.notes.push_back(
         money.terms.tax_back_days

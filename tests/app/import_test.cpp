@@ -66,6 +66,34 @@ TEST_CASE("a file joined twice adds nothing and cannot be joined again", "[app][
     CHECK_FALSE(files(app).preview);
 }
 
+TEST_CASE("who wrote what is here already is told as that, not as new records", "[app][import]") {
+    FakeHost host;
+    AppState app{host};
+    canvas::support::start(app);
+    app.file_chosen("other.txt", exported_journal());
+    app.apply(intent::AcceptImport{});
+    host.answer(app);
+    app.apply(intent::ExportJournal{});
+    const std::string without = host.file;
+    const std::string mark = "\"by\":\"";
+    REQUIRE(without.find(mark) == std::string::npos);  // nobody has signed
+    std::string with_names;
+    for (std::size_t from = 0; from < without.size();) {
+        const std::size_t end = without.find('\n', from);
+        std::string line = without.substr(from, end - from);
+        if (from > 0) line.insert(line.size() - 1, ",\"by\":\"Ann\"");
+        with_names += line + '\n';
+        from = end + 1;
+    }
+    app.file_chosen("signed.txt", with_names);
+    REQUIRE(files(app).preview);
+    CHECK(base::say(files(app).preview->summary, {}) == "0 new records, 5 already here");
+    REQUIRE(files(app).preview->changes.size() == 1);
+    CHECK(base::say(files(app).preview->changes.front(), {}) ==
+          "5 records of TEST-1 get the names of who wrote them");
+    CHECK(files(app).preview->can_accept);
+}
+
 TEST_CASE("an import is set aside and taken back, here and after a restart", "[app][import]") {
     FakeHost host;
     AppState app{host};

@@ -160,6 +160,12 @@ TEST_CASE("a price list is pasted, prices a line, and a newer one says what it c
     h.open(FormKind::price_list, h.aircraft);
     h.type("list", "Kits");
     h.type("rows", "K-1\t99.00\tKit");
+    CHECK(said(h.field("faults").told.at(2)) == "Prices of the estimate that it changes: 1");
+    CHECK(said(h.field("faults").told.at(3)) ==
+          "Kit: 90.00\u00a0EUR now, 99.00\u00a0EUR by this list");
+    h.type("list", "");
+    CHECK(said(h.field("faults").told.at(2)).starts_with("Name the list"));
+    h.type("list", "Kits");
     h.send();
     CHECK(has(money_of(h).net.text, "99"));
     REQUIRE(money_of(h).changes.size() == 1);
@@ -174,7 +180,7 @@ TEST_CASE("a price list is pasted, prices a line, and a newer one says what it c
     CHECK(said(h.field("column-12").options.at(1)) == "Column 1: Amount");
     CHECK(h.field("column-12").chosen == 1);
     CHECK(h.field("column-11").chosen == 2);
-    h.choose("faults", "leave them out, save the others");
+    h.choose("faults", "all but the rows that cannot be taken");
     h.send();
     CHECK(h.last<facts::PriceList>().second.rows == "K-1\t1250.00 EUR\tKit\n");
 }

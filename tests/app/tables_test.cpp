@@ -57,7 +57,7 @@ TEST_CASE("readings come out of a table once they were shown", "[app][table]") {
     h.open(FormKind::readings_table, {});
     choose_table(h, "Date,Hours\r\n01/12/2026,1010.0\r\n25/11/2026,1003.4\r\n");
     h.choose("order", "day, month, year");
-    h.choose("faults", "leave them out, save the others");
+    h.choose("faults", "all but the rows that cannot be taken");
     h.send();
     CHECK(count_of<facts::Reading>(h) == before + 1);
     CHECK(h.last<facts::Reading>().second.reads == base::tenths(10034));
@@ -78,9 +78,21 @@ TEST_CASE("a reading below the last one on record is refused by its row", "[app]
     h.open(FormKind::readings_table, {});
     choose_table(h, "day;meter\n2026-11-25;999,9\n");
     CHECK(told(h).find("To save: 0\nCannot be taken: 1\nRow 2: ") == 0);
-    h.choose("faults", "leave them out, save the others");
+    h.choose("faults", "all but the rows that cannot be taken");
     h.send();
     CHECK(h.form().problems.front().code == Trouble::table_nothing_new);
+}
+
+TEST_CASE("rows that cannot be taken stand by their numbers, however they are found",
+          "[app][table]") {
+    Hangar h;
+    h.open(FormKind::readings_table, {});
+    // Row 2 falls below the record, which is seen last; rows 3 and 4 cannot be read.
+    choose_table(h, "day;meter\n2026-11-25;999,9\n2026-11-25;lots\nsoon;1001\n");
+    const std::string all = told(h);
+    CHECK(all.find("Cannot be taken: 3\nRow 2: ") != std::string::npos);
+    CHECK(all.find("\nRow 2: ") < all.find("\nRow 3: "));
+    CHECK(all.find("\nRow 3: ") < all.find("\nRow 4: "));
 }
 
 TEST_CASE("a file that is no table says so beside its field", "[app][table]") {
@@ -162,7 +174,7 @@ TEST_CASE("parts come out of a table fitted to the aircraft", "[app][table]") {
                  "R-1,8,Rotor,,,\n"
                  "X-1,9,Odd,,10,20\n");
     CHECK(told(h).find("Row 2: Gearbox 7\nRow 3: Rotor 8\n") != std::string::npos);
-    h.choose("faults", "leave them out, save the others");
+    h.choose("faults", "all but the rows that cannot be taken");
     h.send();
     CHECK(count_of<facts::PartAdded>(h) == count_of<facts::PartFitted>(h));
     REQUIRE(count_of<facts::PartAdded>(h) >= 2);

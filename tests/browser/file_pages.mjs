@@ -44,7 +44,7 @@ export const filePages = [
       );
       await page.reads('paragraph', /^Row 3: /);
     },
-    sign: ['radio', /^leave them out/],
+    sign: ['radio', /^all but the rows/],
     screens: 3,
   },
   {
@@ -77,14 +77,14 @@ export const filePages = [
       await withTable('Readings from a table', 'readings.csv', readings)(page);
       await page.tap('radio', 'day, month, year');
     },
-    sign: ['radio', /^leave them out/],
+    sign: ['radio', /^all but the rows/],
     screens: 3,
   },
   {
     name: 'form_parts_table',
     from: 'demo',
     taps: withTable('Parts from a table', 'parts.csv', parts),
-    sign: ['radio', /^leave them out/],
+    sign: ['radio', /^all but the rows/],
     screens: 3,
   },
 ];

@@ -79,9 +79,6 @@ function otherColours(was, is) {
   return [...gone(before, now_all), ...gone(now, before_all)].map(([name]) => name);
 }
 
-/** Every third page, from the first, the second or the third on. @param {number} from */
-export const third = (from) => pages.filter((_, at) => at % 3 === from);
-
 /** What differs between a kept picture and one taken now; nothing when they are alike. */
 export function compare(kept_bytes, taken_bytes) {
   const [was, is] = [readPng(kept_bytes), readPng(taken_bytes)];

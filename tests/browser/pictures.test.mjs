@@ -1,23 +1,13 @@
 // A third of all pages in every theme, beside the picture of each that was kept; and proof that a
 // changed word and a changed colour would be seen.
 import assert from 'node:assert/strict';
-import { after, before, test } from 'node:test';
+import { test } from 'node:test';
 import { pages } from './pages.mjs';
-import { compare, nameOf, orphans, take, third, wrongOf } from './pictures.mjs';
+import { testThird } from './picture_tests.mjs';
+import { compare, nameOf, orphans, take } from './pictures.mjs';
 import { readPng, writeSmallPng } from './png.mjs';
-import { begin } from './stage.mjs';
 
-let stage;
-before(async () => {
-  stage = await begin();
-});
-after(() => stage.end());
-
-for (const row of third(0)) {
-  test(`${row.name} looks as it did when it was last looked at, and can be told`, async () => {
-    assert.deepEqual(await wrongOf(stage.visit, row), []);
-  });
-}
+const held = testThird(0);
 
 test('every kept picture is of a page', async () => {
   assert.deepEqual(await orphans(), []);
@@ -27,7 +17,7 @@ const row = pages.find(({ name }) => name === 'empty_fleet');
 const looks = [{ size: 'phone', worn: ['paper'] }];
 
 /** The picture of a page, and what is kept of it. */
-async function seen(visit = stage.visit) {
+async function seen(visit = held.stage.visit) {
   const taken = (await take(visit, row, looks)).get(nameOf(row, 'phone', 'paper'));
   return { taken, kept: writeSmallPng(readPng(taken)) };
 }
@@ -36,7 +26,7 @@ async function seen(visit = stage.visit) {
 async function altered(alter) {
   let found = 0;
   const visit = async ({ fleet, ...options }) => {
-    const context_made = await stage.visit(options);
+    const context_made = await held.stage.visit(options);
     const { page } = context_made;
     await page.route('**/*.wasm', async (route) => {
       const response = await route.fetch();
@@ -83,7 +73,7 @@ test('one letter of one word is seen', async () => {
 
 test('a colour that is one step another is seen', async () => {
   const { kept } = await seen();
-  const page = await stage.visit();
+  const page = await held.stage.visit();
   const [paper, card] = await page.run(() => {
     const style = getComputedStyle(document.documentElement);
     return ['--paper', '--card'].map((name) => style.getPropertyValue(name).trim().slice(1));

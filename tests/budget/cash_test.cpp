@@ -3,6 +3,7 @@
 
 #include "tests/budget/lines.hpp"
 
+#include <cmath>
 #include <random>
 
 using namespace twoclocks;
@@ -59,7 +60,15 @@ struct Recorded {
 
     [[nodiscard]] CashCourse course(std::int64_t in_hand = 0) {
         faults.clear();
-        return cash_course(costs(), {terms, payments, cores}, with, in_hand, faults);
+        return cash_course(costs(), state(), with, in_hand, faults);
+    }
+
+    [[nodiscard]] timeline::MoneyState state() const {
+        timeline::MoneyState out;
+        out.pay_terms = terms;
+        out.payments = payments;
+        out.cores = cores;
+        return out;
     }
 };
 
@@ -216,8 +225,7 @@ TEST_CASE("a hundred thousand estimates: no minor unit is lost or made by shares
                    static_cast<std::int32_t>(below(334)),
                    static_cast<PaidAt>(below(5)));
         base::Problems faults;
-        const CashCourse out =
-            cash_course(costs, {r.terms, r.payments, r.cores}, r.with, 0, faults);
+        const CashCourse out = cash_course(costs, r.state(), r.with, 0, faults);
         REQUIRE(faults.empty());
         REQUIRE(out.last == one.home_back.likely - one.home_gross.likely);
         REQUIRE(out.lowest <= out.last);
@@ -243,4 +251,25 @@ TEST_CASE("what a week later costs: standing, rise, less the interest kept", "[b
     CHECK(out.rise == 97'27);
     // By hand: 130,000.01 x (1.03^(7/365) - 1) = 73.71..., a gain that is rounded down.
     CHECK(*out.interest == -73'71);
+}
+
+TEST_CASE("a price that holds does not rise in a week; one that lapses in it does",
+          "[budget][cash]") {
+    Recorded r;
+    r.with.today = day("2026-01-25");
+    r.with.terms.kit_rise_permille = 52;
+    facts::CostLine& kit = r.lines.front().said;
+    kit.price_on = day("2026-01-01");
+    const auto rise = [&] { return week_cost(r.costs(), r.course(), {}, r.with).rise; };
+    // Ordered on 1 February, a week later on the 8th.
+    kit.price_until = day("2026-02-08");
+    CHECK(rise() == 0);
+    kit.price_until = day("2026-02-07");
+    // By hand: held, 100,000.00; else paid on 8 July, 188 days after its day:
+    // 100,000 x (1.052^(188/365) - 1) = 2,645.42..., up to a cent.
+    const double grown = 100'000 * (std::pow(1.052, 188.0 / 365.0) - 1);
+    CHECK(rise() == static_cast<std::int64_t>(std::ceil(grown * 100)));
+    // Ordered already: a week later changes nothing of that.
+    r.with.today = day("2026-02-02");
+    CHECK(rise() == 0);
 }

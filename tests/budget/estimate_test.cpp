@@ -199,3 +199,41 @@ TEST_CASE("a newer list says what it changes, line by line", "[budget][records]"
     CHECK(changes[0].now == money("99 EUR"));
     CHECK(changes[0].on == day("2025-06-01"));
 }
+
+TEST_CASE("before a list is recorded it says what it would change", "[budget][records]") {
+    timeline::MoneyState money_of;
+    facts::CostLine kit = line("kit", "");
+    kit.list = "Kits";
+    kit.article = "K-1";
+    facts::CostLine seal = kit;
+    seal.line = "seal";
+    seal.article = "K-2";
+    facts::CostLine own = line("own", "3 EUR");
+    own.list = "Kits";
+    own.article = "K-1";
+    money_of.lines = {recorded(kit), recorded(seal), recorded(own)};
+    const auto said = [&](const char* on, std::vector<facts::PriceRow> rows) {
+        return price_changes(money_of, {"Kits", day(on), std::move(rows), "", {}});
+    };
+    const auto first = said("2025-01-01", {{"K-1", money("90 EUR"), ""}});
+    REQUIRE(first.size() == 1);
+    CHECK(first.front().line.line == "kit");
+    CHECK(!first.front().before);
+    CHECK(first.front().now == money("90 EUR"));
+    money_of.lists = {{"Kits",
+                       day("2025-01-01"),
+                       {{"K-1", money("90 EUR"), ""}, {"K-2", money("5 EUR"), ""}},
+                       "",
+                       {}}};
+    // A newer version holds all there is: what it does not name has no price.
+    const auto newer = said("2025-06-01", {{"K-1", money("99 EUR"), ""}});
+    REQUIRE(newer.size() == 2);
+    CHECK(newer.front().before == money("90 EUR"));
+    CHECK(newer.front().now == money("99 EUR"));
+    CHECK(newer.back().line.line == "seal");
+    CHECK(!newer.back().now);
+    // The same day is the same version, in pieces; an older one changes nothing.
+    CHECK(said("2025-01-01", {{"K-1", money("99 EUR"), ""}}).size() == 1);
+    CHECK(said("2024-01-01", {{"K-1", money("99 EUR"), ""}}).empty());
+    CHECK(price_changes(money_of, {"Other", day("2025-06-01"), {}, "", {}}).empty());
+}

@@ -31,6 +31,35 @@ TEST_CASE("bills of an overhaul that is over stand in no month, and the page say
     CHECK(is_said());
 }
 
+TEST_CASE("a past bill that was paid in part stands by itself, with what is open of it",
+          "[views][cash]") {
+    timeline::AircraftState state = hand_state();
+    add_item(state, facts::ItemRole::overhaul, base::hours(2'000), {});
+    facts::CostLine kit = support::cost_line("kit");
+    kit.tax = facts::TaxCase::none;
+    kit.price = base::Money{10'000'00, {}};
+    state.money.past.push_back({kit, hand_today, {}});
+    facts::Payment part;
+    part.line = "kit";
+    part.amount = base::Money{4'000'50, {}};
+    state.money.past_payments.push_back({part, hand_today, {}});
+    const views::Assessed aircraft = views::assess(state, hand_today);
+    const auto view =
+        views::make_cash_view(aircraft, views::live(aircraft, aircraft.state.campaign, 50));
+    const auto block =
+        std::find_if(view.blocks.begin(), view.blocks.end(), [](const views::SumsBlock& one) {
+            return one.title.word == base::Word::cash_past;
+        });
+    REQUIRE(block != view.blocks.end());
+    REQUIRE(block->pairs.size() == 1);
+    // By hand: 10,000.00 - 4,000.50 = 5,999.50.
+    CHECK(base::say(block->pairs.front().figure, {}) == "6,000\u00a0EUR");
+    CHECK(base::say(block->pairs.front().below, {}) ==
+          "4,000.50\u00a0EUR of 10,000.00\u00a0EUR is on record as paid");
+    // And in no month.
+    CHECK(view.missing.word == base::Word::cash_nothing);
+}
+
 TEST_CASE("a sale says of what counts landings as well that it may come sooner", "[views][sale]") {
     timeline::AircraftState state = hand_state();
     add_item(state, facts::ItemRole::overhaul, base::hours(450), 600);

@@ -25,6 +25,7 @@ struct Change {
     std::int32_t withdrawals{0};
     std::int32_t answers{0};
     std::int32_t others{0};
+    std::int32_t signatures{0};  // of records that are here without
     bool is_new{false};
 
     [[nodiscard]] std::int32_t& count_of(const facts::Fields& fields) {
@@ -36,7 +37,7 @@ struct Change {
     }
 
     [[nodiscard]] std::int32_t all() const {
-        return readings + corrections + withdrawals + answers + others;
+        return readings + corrections + withdrawals + answers + others + signatures;
     }
 };
 
@@ -48,11 +49,24 @@ struct Change {
     return aircraft_of(fact.body);
 }
 
-[[nodiscard]] std::map<base::Id, Change> changes_of(const Journal& journal,
+/// True where the record is here but for who wrote it.
+[[nodiscard]] bool is_here_unsigned(const Journal& before, const Fact& fact) {
+    const auto with_id = before.with_id(fact.id);
+    return std::any_of(with_id.begin(), with_id.end(), [&](const Fact* other) {
+        return facts::holds(fact, *other);
+    });
+}
+
+[[nodiscard]] std::map<base::Id, Change> changes_of(const Journal& before,
+                                                    const Journal& after,
                                                     const std::vector<Fact>& fresh) {
     std::map<base::Id, Change> out;
     for (const Fact& fact : fresh) {
-        Change& change = out[subject_of(journal, fact)];
+        Change& change = out[subject_of(after, fact)];
+        if (is_here_unsigned(before, fact)) {
+            ++change.signatures;
+            continue;
+        }
         ++change.count_of(fact.body.fields);
         change.is_new = change.is_new ||
                         std::holds_alternative<facts::AircraftAdded>(fact.body.fields) ||
@@ -73,7 +87,7 @@ void describe(Import& import, const Journal& before, const Journal& after, base:
     const auto add = [&](Word word, std::vector<base::Arg> args) {
         import.preview.changes.push_back({word, std::move(args)});
     };
-    for (const auto& [id, change] : changes_of(after, import.fresh)) {
+    for (const auto& [id, change] : changes_of(before, after, import.fresh)) {
         const bool flies = is_aircraft(after, id);
         const std::string called = flies ? timeline::replay(after, id, today).registration
                                          : views::name_of_host(after, id);
@@ -90,6 +104,7 @@ void describe(Import& import, const Journal& before, const Journal& after, base:
         some(Word::import_corrections, change.corrections);
         some(Word::import_withdrawals, change.withdrawals);
         some(Word::import_answers, change.answers);
+        some(Word::import_signatures, change.signatures);
         some(Word::import_others, change.others - (change.is_new && !flies ? 1 : 0));
     }
     const Joining joining{before, after, import.parsed.facts, subjects_in(import.fresh), today};
@@ -113,13 +128,15 @@ Import read_import(std::string_view file_name,
     for (const Fact& fact : out.parsed.facts) {
         if (!is_here(journal, fact) && after.add(fact)) out.fresh.push_back(fact);
     }
-    const auto fresh = static_cast<std::int64_t>(out.fresh.size());
+    const auto fresh = std::count_if(out.fresh.begin(), out.fresh.end(), [&](const Fact& fact) {
+        return !is_here_unsigned(journal, fact);
+    });
     const auto known = static_cast<std::int64_t>(out.parsed.facts.size()) - fresh;
     out.preview.file_name = file_name;
     out.preview.summary = {Word::import_summary, {base::whole_arg(fresh), base::whole_arg(known)}};
     out.preview.problems = out.parsed.problems;
     out.preview.read_only = out.parsed.newer;
-    out.preview.can_accept = out.parsed.ours && !out.parsed.newer && fresh > 0;
+    out.preview.can_accept = out.parsed.ours && !out.parsed.newer && !out.fresh.empty();
     describe(out, journal, after, today);
     return out;
 }

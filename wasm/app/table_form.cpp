@@ -92,6 +92,14 @@ using facts::TableAsked;
     return out;
 }
 
+[[nodiscard]] Message told_of_change(const budget::PriceChange& change) {
+    const base::Arg name = budget::name_of(change.line);
+    if (!change.before) return {Word::table_price_first, {name, base::money_arg(*change.now)}};
+    if (!change.now) return {Word::table_price_gone, {name, base::money_arg(*change.before)}};
+    return {Word::table_price_change,
+            {name, base::money_arg(*change.before), base::money_arg(*change.now)}};
+}
+
 }  // namespace
 
 void add_table_fields(Form& form) {
@@ -152,10 +160,32 @@ Sorted<facts::PriceLine> TableForm::prices() const {
 
 std::vector<Message> TableForm::told() const {
     if (form_.kind == FormKind::parts_table) return told_of(parts(), *context_.region);
-    if (form_.kind == FormKind::price_list) return told_of(prices(), *context_.region);
+    if (form_.kind == FormKind::price_list) return told_of_prices();
     const auto* aircraft = chosen_aircraft(form_, context_);
     return aircraft == nullptr ? std::vector<Message>{}
                                : told_of(readings(*aircraft), *context_.region);
+}
+
+std::vector<Message> TableForm::told_of_prices() const {
+    Sorted<facts::PriceLine> sorted = prices();
+    std::vector<Message> out = told_of(sorted, *context_.region);
+    if (context_.aircraft == nullptr) return out;
+    timeline::PriceListState said;
+    said.list = base::without_margins(find_field(form_, "list")->text);
+    if (said.list.empty()) {
+        out.push_back({Word::table_price_unnamed, {}});
+        return out;
+    }
+    const auto on = base::parse_date(find_field(form_, "date")->text);
+    said.on = on ? on.value() : context_.today;
+    for (facts::PriceLine& line : sorted.fresh)
+        said.rows.push_back(std::move(line.price));
+    const auto changes = budget::price_changes(context_.aircraft->money, std::move(said));
+    out.push_back(
+        {Word::table_price_changes, {base::whole_arg(static_cast<std::int64_t>(changes.size()))}});
+    for (const budget::PriceChange& change : changes)
+        out.push_back(told_of_change(change));
+    return out;
 }
 
 void reshape_table(Form& form, const FormContext& context) {

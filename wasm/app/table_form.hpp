@@ -33,6 +33,9 @@ class TableForm {
     [[nodiscard]] std::vector<base::Message> told() const;
 
   private:
+    /// And what they change in the estimate.
+    [[nodiscard]] std::vector<base::Message> told_of_prices() const;
+
     Form& form_;
     const FormContext& context_;
     facts::Table table_;

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "engine/base/message_args.hpp"
+#include "engine/base/order.hpp"
 #include "engine/facts/check.hpp"
 #include "engine/timeline/entry.hpp"
 
@@ -106,7 +107,10 @@ template <class Row>
     if (sorted.here > 0) out.push_back({Word::table_here, {base::whole_arg(sorted.here)}});
     if (sorted.faults.empty()) return out;
     out.push_back({Word::table_faulty, {count(sorted.faults.size())}});
-    some(sorted.faults, [&](const RowFault& fault) {
+    std::vector<RowFault> by_row = sorted.faults;
+    base::sort_stably(
+        by_row, [](const RowFault& one, const RowFault& other) { return one.row < other.row; });
+    some(by_row, [&](const RowFault& fault) {
         return Message{
             Word::table_part_row,
             {base::whole_arg(fault.row), base::text_arg(base::say_what(fault.problem, region))}};
