@@ -7,7 +7,6 @@
 #include "engine/base/order.hpp"
 #include "engine/base/scaled.hpp"
 #include "engine/budget/core_amounts.hpp"
-#include "engine/budget/past_bills.hpp"
 
 namespace twoclocks::budget {
 namespace {
@@ -181,10 +180,7 @@ class Gathering {
         flow.name = base::text_arg(payment.said.payee);
         for (const Flow& one : flows_)
             if (!flow.line.empty() && one.line == flow.line) flow.name = one.name;
-        if (const auto* past = past_line(payment.said, money_))
-            flow.name = name_of(past->said);
-        else
-            lower(payment.said.back ? FlowKind::tax_back : FlowKind::share, flow);
+        lower(payment.said.back ? FlowKind::tax_back : FlowKind::share, flow);
         flows_.push_back(std::move(flow));
     }
 

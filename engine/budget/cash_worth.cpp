@@ -18,7 +18,7 @@ constexpr std::int32_t week = 7;
     return out;
 }
 
-/// The same a week later: what has been done stays where it is.
+/// The same a week later: days that lie behind stay where they are.
 [[nodiscard]] Setting week_later(const Setting& setting) {
     Setting out = setting;
     PayDays& days = out.days;

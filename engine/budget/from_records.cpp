@@ -79,6 +79,8 @@ base::Currency home_of(const timeline::AircraftState& aircraft) {
         if (line.said.price) return line.said.price->currency;
     for (const timeline::RouteState& route : aircraft.campaign.routes)
         if (route.said.price) return route.said.price->currency;
+    for (const CostLineState& line : money.past)
+        if (line.said.price) return line.said.price->currency;
     return {};
 }
 
@@ -138,7 +140,9 @@ std::vector<ListChange> list_changes(const timeline::MoneyState& money) {
 std::vector<PriceChange> price_changes(const timeline::MoneyState& money,
                                        timeline::PriceListState said) {
     const std::string list = said.list;
-    std::vector<timeline::PriceListState> lists = money.lists;
+    std::vector<timeline::PriceListState> lists;
+    for (const timeline::PriceListState& one : money.lists)
+        if (one.list == list) lists.push_back(one);
     timeline::put_list(std::move(said), lists);
     const auto price = [](const facts::PriceRow* row) {
         return row == nullptr ? std::nullopt : std::optional{row->price};

@@ -10,7 +10,8 @@ namespace twoclocks::budget {
 inline constexpr const char* route_price_key = "route_price";
 inline constexpr const char* route_freight_key = "route_freight";
 
-/// The home currency: as recorded, else that of the first price there is, else the euro.
+/// The home currency: as recorded, else that of the first price there is, else that of the first of
+/// the last campaign, else the euro.
 /// Units: none. Errors: none. Source: our choice.
 [[nodiscard]] base::Currency home_of(const timeline::AircraftState& aircraft);
 

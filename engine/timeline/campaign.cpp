@@ -103,25 +103,6 @@ std::optional<Date> last_overhaul(const AircraftState& state) {
     return out;
 }
 
-Overhauls overhauls_of(const std::vector<const Record*>& records,
-                       Date today,
-                       const AircraftState& state) {
-    Overhauls out{last_overhaul(state), {}};
-    const auto is_overhaul = [&](const facts::Renewal& renewal) {
-        return std::any_of(state.items.begin(), state.items.end(), [&](const ItemState& item) {
-            return item.id == renewal.item && item.role == facts::ItemRole::overhaul;
-        });
-    };
-    for (const Record* record : records) {
-        const auto* work = std::get_if<facts::WorkDone>(&record->in_use.fields);
-        const Date on = record->in_use.on;
-        if (work == nullptr || record->withdrawn || on > today || !out.is_over(on)) continue;
-        if (std::any_of(work->renews.begin(), work->renews.end(), is_overhaul))
-            out.before = std::max(out.before.value_or(on), on);
-    }
-    return out;
-}
-
 void fold_campaign(const std::vector<const Record*>& records, Date today, AircraftState& state) {
     Routes routes{state.campaign};
     const std::optional<Date> ended = last_overhaul(state);

@@ -11,24 +11,6 @@
 
 namespace twoclocks::timeline {
 
-/// The days of the last overhaul and of the one before it.
-struct Overhauls {
-    std::optional<base::Date> last;
-    std::optional<base::Date> before;
-
-    /// What is of this day was for an overhaul that is over.
-    [[nodiscard]] bool is_over(base::Date on) const { return last && on < *last; }
-
-    /// And for one that was over before that.
-    [[nodiscard]] bool is_long_over(base::Date on) const { return before && on < *before; }
-};
-
-/// Both, where there are any.
-/// Units: days. Errors: none. Source: our choice.
-[[nodiscard]] Overhauls overhauls_of(const std::vector<const Record*>& records,
-                                     base::Date today,
-                                     const AircraftState& state);
-
 /// The day on which the last overhaul was recorded: what was done for it is done.
 /// Units: days. Errors: nothing where none was. Source: our choice.
 [[nodiscard]] std::optional<base::Date> last_overhaul(const AircraftState& state);

@@ -42,7 +42,7 @@ struct Folding {
     std::vector<CoreStepState> steps{};
 };
 
-void fold_one(const Record& record, const Overhauls& overhauls, Folding& folding) {
+void fold_one(const Record& record, bool is_over, Folding& folding) {
     const facts::Fields& fields = record.in_use.fields;
     const base::Date on = record.in_use.on;
     MoneyState& money = folding.money;
@@ -51,10 +51,8 @@ void fold_one(const Record& record, const Overhauls& overhauls, Folding& folding
         folding.steps.push_back({*step, on, record.root});
     if (const auto* term = std::get_if<facts::PayTerm>(&fields))
         put(record, *term, &facts::PayTerm::term, money.pay_terms);
-    const auto* payment = std::get_if<facts::Payment>(&fields);
-    if (payment != nullptr && !overhauls.is_long_over(on))
-        (overhauls.is_over(on) ? money.past_payments : money.payments)
-            .push_back({*payment, on, record.root});
+    if (const auto* payment = std::get_if<facts::Payment>(&fields))
+        (is_over ? money.past_payments : money.payments).push_back({*payment, on, record.root});
     if (const auto* balance = std::get_if<facts::Balance>(&fields))
         money.balances.push_back({*balance, on, record.root});
     if (const auto* terms = std::get_if<facts::ReserveTerms>(&fields)) {
@@ -109,15 +107,15 @@ void close_cores(std::optional<base::Date> ended, Folding& folding) {
 
 void fold_cash(const std::vector<const Record*>& records,
                base::Date today,
-               const Overhauls& overhauls,
+               std::optional<base::Date> ended,
                AircraftState& state) {
     Folding folding{state.money};
     for (const Record* record : records) {
         const facts::Body& body = record->in_use;
         if (record->withdrawn || body.on > today) continue;
-        fold_one(*record, overhauls, folding);
+        fold_one(*record, ended && body.on < *ended, folding);
     }
-    close_cores(overhauls.last, folding);
+    close_cores(ended, folding);
     drop_left_out(state.money.pay_terms);
     drop_left_out(state.money.holders);
     drop_left_out(state.money.closing);

@@ -53,12 +53,16 @@ void put_list(PriceListState said, std::vector<PriceListState>& lists) {
     const auto found = std::find_if(lists.begin(), lists.end(), [&](const PriceListState& one) {
         return one.list == said.list && one.on == said.on;
     });
-    PriceListState& version =
-        found == lists.end() ? lists.emplace_back(PriceListState{said.list, said.on, {}, {}, {}})
-                             : *found;
-    put_rows(std::move(said.rows), version.rows);
-    version.said_by = std::move(said.said_by);
-    version.fact = said.fact;
+    if (found != lists.end()) {
+        put_rows(std::move(said.rows), found->rows);
+        found->said_by = std::move(said.said_by);
+        found->fact = said.fact;
+        return;
+    }
+    std::vector<facts::PriceRow> rows;
+    put_rows(std::exchange(said.rows, {}), rows);
+    said.rows = std::move(rows);
+    lists.push_back(std::move(said));
     base::sort_stably(lists, [](const PriceListState& one, const PriceListState& other) {
         return one.list != other.list ? one.list < other.list : one.on < other.on;
     });
@@ -66,16 +70,14 @@ void put_list(PriceListState said, std::vector<PriceListState>& lists) {
 
 void fold_money(const std::vector<const Record*>& records,
                 base::Date today,
-                const Overhauls& overhauls,
+                std::optional<base::Date> ended,
                 AircraftState& state) {
     MoneyState& money = state.money;
     for (const Record* record : records) {
         const facts::Body& body = record->in_use;
         if (record->withdrawn || body.on > today) continue;
-        const bool is_line = std::holds_alternative<facts::CostLine>(body.fields);
-        if (is_line && overhauls.is_long_over(body.on)) continue;
         if (const auto* line = std::get_if<facts::CostLine>(&body.fields))
-            fold_line(*record, *line, overhauls.is_over(body.on) ? money.past : money.lines);
+            fold_line(*record, *line, ended && body.on < *ended ? money.past : money.lines);
         if (const auto* list = std::get_if<facts::PriceList>(&body.fields))
             fold_list(*record, *list, money);
         if (const auto* rate = std::get_if<facts::ExchangeRate>(&body.fields))

@@ -105,7 +105,7 @@ struct MoneyState {
     std::vector<CoreState> cores;             // one a key, without those left out
     std::vector<PayTermState> pay_terms;      // likewise
     std::vector<PaymentState> payments;       // of this campaign, by day
-    std::vector<PaymentState> past_payments;  // of the campaign that is over, by day
+    std::vector<PaymentState> past_payments;  // before the last overhaul, by day
     std::vector<BalanceState> balances;       // by day
     facts::ReserveTerms reserve;
     std::optional<base::Date> reserve_on;

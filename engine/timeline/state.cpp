@@ -135,9 +135,8 @@ AircraftState replay(const facts::Journal& journal, base::Id aircraft, Date toda
     fold_hours_use(records, today, state);
     fold_plan(sorted, today, state);
     fold_campaign(sorted, today, state);
-    const Overhauls overhauls = overhauls_of(sorted, today, state);
-    fold_money(sorted, today, overhauls, state);
-    fold_cash(sorted, today, overhauls, state);
+    fold_money(sorted, today, last_overhaul(state), state);
+    fold_cash(sorted, today, last_overhaul(state), state);
     fold_work_rules(sorted, today, state);
     return state;
 }

@@ -5,7 +5,6 @@
 
 #include "engine/base/message_args.hpp"
 #include "engine/budget/from_records.hpp"
-#include "engine/budget/past_bills.hpp"
 #include "engine/budget/reserve.hpp"
 #include "engine/views/cash_curve.hpp"
 #include "engine/views/money_estimate.hpp"
@@ -173,28 +172,6 @@ void add_flows(const Cash& cash, SumsView& view) {
     if (!paid.pairs.empty()) view.blocks.push_back(std::move(paid));
 }
 
-/// Bills of the overhaul before that were paid in part.
-void add_past(const Cash& cash, SumsView& view) {
-    const timeline::MoneyState& money = cash.aircraft.state.money;
-    if (money.past.empty()) return;
-    view.notes.push_back({Word::cash_past_note, {}});
-    base::Problems told_above;  // in_hand and the course read the same payments
-    SumsBlock block;
-    block.title = {Word::cash_past, {}};
-    for (const budget::PastBill& bill : budget::past_bills(money, cash.setting, told_above)) {
-        if (bill.whole)
-            block.pairs.push_back(
-                {{Word::record_of, {bill.name}},
-                 {Word::record_of, {cash.cost(*bill.whole - bill.paid)}},
-                 {Word::cash_past_part, {cash.money(bill.paid), cash.money(*bill.whole)}}});
-        else
-            block.pairs.push_back({{Word::record_of, {bill.name}},
-                                   {Word::not_known, {}},
-                                   {Word::cash_past_unknown, {cash.money(bill.paid)}}});
-    }
-    if (!block.pairs.empty()) view.blocks.push_back(std::move(block));
-}
-
 void add_terms(const Cash& cash, SumsView& view) {
     SumsBlock block;
     block.title = {Word::cash_terms, {}};
@@ -234,8 +211,9 @@ std::optional<std::int64_t> in_hand(const Assessed& aircraft,
 std::vector<const timeline::PaymentState*> paid_since(const timeline::MoneyState& money) {
     std::vector<const timeline::PaymentState*> out;
     if (money.balances.empty()) return out;
-    for (const timeline::PaymentState& one : money.payments)
-        if (one.said.amount && one.on > money.balances.back().on) out.push_back(&one);
+    for (const auto* const payments : {&money.past_payments, &money.payments})
+        for (const timeline::PaymentState& one : *payments)
+            if (one.said.amount && one.on > money.balances.back().on) out.push_back(&one);
     return out;
 }
 
@@ -272,7 +250,7 @@ SumsView make_cash_view(const Assessed& aircraft, const Living& living) {
     add_terms(cash, view);
     view.notes.push_back({Word::money_estimate, {base::day_arg(aircraft.today)}});
     view.notes.push_back({Word::cash_amounts_note, {}});
-    add_past(cash, view);
+    if (!aircraft.state.money.past.empty()) view.notes.push_back({Word::cash_past_note, {}});
     view.notes.push_back({Word::cash_reserve_note, {}});
     view.notes.push_back(
         money.terms.tax_back_days

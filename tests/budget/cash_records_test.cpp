@@ -69,6 +69,8 @@ TEST_CASE("an overhaul ends payments up to its day; its cores go on until they a
     CHECK(!state.cores[1].released);
     REQUIRE(state.payments.size() == 1);
     CHECK(state.payments.front().said.amount->minor_units == 6);
+    REQUIRE(state.past_payments.size() == 1);
+    CHECK(state.past_payments.front().said.amount->minor_units == 5);
     CHECK(state.balances.size() == 1);
     p.say("2026-07-01", core_step("gearbox", facts::CoreStage::settled));
     CHECK(cash_of(p, "2026-07-02").cores.size() == 2);  // settled after it, still told

@@ -163,6 +163,9 @@ TEST_CASE("the home currency is the recorded one, else that of the first price",
     route.price = money("1 CHF");
     aircraft.campaign.routes.push_back({route, {}, {}});
     CHECK(home_of(aircraft) == currency("CHF"));
+    timeline::AircraftState after;  // the last overhaul is recorded, nothing of the next one
+    after.money.past.push_back(recorded(line("kit", "1 USD")));
+    CHECK(home_of(after) == currency("USD"));
     aircraft.money.lines.push_back(recorded(line("kit", "1 USD")));
     CHECK(home_of(aircraft) == currency("USD"));
     aircraft.money.terms.home = "GBP";
