@@ -68,7 +68,7 @@ struct OpenRoutes {
 };  // the routes of its overhaul, side by side
 
 struct HandOver {
-    enum class As : std::uint8_t { paper, table, calendar, work_list };
+    enum class As : std::uint8_t { paper, table, print, calendar, work_list };
     As as{As::paper};  // the page that is open
 };
 

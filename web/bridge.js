@@ -41,6 +41,9 @@ export function hostFor(program, handlers) {
     /** @param {n} name @param {n} name_length @param {n} at @param {n} length */
     handOverFile: (name, name_length, at, length) =>
       handlers.handOverFile(text(name, name_length), bytes(at, length)),
+    /** @param {n} name @param {n} name_length @param {n} at @param {n} length */
+    printPaper: (name, name_length, at, length) =>
+      handlers.printPaper(text(name, name_length), text(at, length)),
     /**
      * @param {n} locks @param {n} name @param {n} nl @param {n} at @param {n} l
      * @param {n} word @param {n} wl

@@ -10,6 +10,7 @@ import { listenToKeys } from './keys.js';
 import { lockFile, openFile } from './lock.js';
 import { Mirror } from './mirror.js';
 import { listenToPointer } from './pointer.js';
+import { printPaper } from './print.js';
 import { inLine, loadProgram, NotYet } from './program.js';
 import { regionOf } from './region.js';
 import { forOneLoad, keepSetting, keptSettings, show } from './settings.js';
@@ -129,6 +130,14 @@ class Page {
     return handOver(name, done);
   }
 
+  /**
+   * Prints a paper, or hands it over as a file where nothing prints.
+   * @param {string} name @param {string} html
+   */
+  print(name, html) {
+    if (!printPaper(name, html)) void handOver(`${name}.html`, new TextEncoder().encode(html));
+  }
+
   /** @returns {import('./types').Handlers} */
   handlers() {
     /** @param {string} name @param {Uint8Array} bytes */
@@ -138,6 +147,8 @@ class Page {
       commit: (token, bytes) => this.records.commit(token, bytes),
       keepSnapshot: (bytes) => this.records.keepSnapshot(bytes),
       handOverFile: (name, bytes) => void handOver(name, bytes),
+      // Printing stands still until it is over: not amid the program's own work.
+      printPaper: (name, html) => void after(0, () => this.print(name, html)),
       lock: (locks, name, bytes, password) => void this.lock(locks, name, bytes, password),
       chooseFile: () => chooser.click(),
       fetchDemo: () => void fetchFile(ADDRESSES.demo, chosen),

@@ -53,6 +53,7 @@ export interface Handlers {
   commit(token: number, bytes: Uint8Array): void;
   keepSnapshot(bytes: Uint8Array): void;
   handOverFile(name: string, bytes: Uint8Array): void;
+  printPaper(name: string, html: string): void;
   lock(locks: boolean, name: string, bytes: Uint8Array, password: string): void;
   chooseFile(): void;
   fetchDemo(): void;

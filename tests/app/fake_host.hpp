@@ -22,6 +22,11 @@ class FakeHost final : public Host {
         file = bytes;
     }
 
+    void print_paper(std::string_view name, std::string_view html) override {
+        printed_name = name;
+        printed = html;
+    }
+
     void hand_over_locked(const LockRequest& request) override { locked.push_back(request); }
 
     void unlock(const LockRequest& request) override { opened.push_back(request); }
@@ -74,6 +79,8 @@ class FakeHost final : public Host {
     std::vector<LockRequest> opened;
     std::string file_name;
     std::string file;
+    std::string printed_name;
+    std::string printed;
     std::string draft;
     int drafts_kept{0};
     int pushed{0};

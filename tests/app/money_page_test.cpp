@@ -163,6 +163,12 @@ TEST_CASE("a price list is pasted, prices a line, and a newer one says what it c
     CHECK(said(h.field("faults").told.at(2)) == "Prices of the estimate that it changes: 1");
     CHECK(said(h.field("faults").told.at(3)) ==
           "Kit: 90.00\u00a0EUR now, 99.00\u00a0EUR by this list");
+    h.type("rows", "K-1\t99.00\tKit\nK-2\tlots\tSeal");  // nothing of it would be saved
+    CHECK(said(h.field("faults").told.back()).starts_with("Row 2: "));
+    h.type("rows", "K-1\t99.00\tKit");
+    h.type("date", "2099-01-01");  // nor of this
+    CHECK(h.field("faults").told.size() == 2);
+    h.type("date", "2026-11-25");
     h.type("list", "");
     CHECK(said(h.field("faults").told.at(2)).starts_with("Name the list"));
     h.type("list", "Kits");

@@ -39,6 +39,15 @@ TEST_CASE("lists are taken away as papers and as tables", "[app][paper]") {
     CHECK(h.host.file.find("300.0") != std::string::npos);
 }
 
+TEST_CASE("a page goes to the printer as the paper that it is taken away as", "[app][paper]") {
+    PartsHangar h;
+    h.app.apply(intent::OpenStatus{h.first.id});
+    CHECK(handed(h, As::paper, "TEST-1") == "TEST-1-status-2026-11-25.html");
+    CHECK(handed(h, As::print, "TEST-1").empty());  // no file is made
+    CHECK(h.host.printed == h.host.file);
+    CHECK(h.host.printed_name == "TEST-1-status-2026-11-25");
+}
+
 TEST_CASE("the plan is taken away as a list to work by", "[app][paper]") {
     PartsHangar h;
     h.app.apply(intent::OpenPlan{h.first.id});

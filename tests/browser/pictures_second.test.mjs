@@ -1,3 +1,4 @@
+// A second third of all pages.
 import { testThird } from './picture_tests.mjs';
 
 testThird(1);

@@ -22,6 +22,8 @@ class NoteHost final : public Host {
 
     void hand_over_file(std::string_view name, std::string_view /*bytes*/) override { file = name; }
 
+    void print_paper(std::string_view name, std::string_view) override { file = name; }
+
     void hand_over_locked(const LockRequest& request) override { file = request.name; }
 
     void unlock(const LockRequest& /*request*/) override {}

@@ -80,9 +80,12 @@ class Handing {
         in_.notify({base::Word::paper_done, {base::text_arg(name)}});
     }
 
-    void paper(const std::string& kind, bool is_table, const views::Paper& paper) {
-        if (is_table)
+    void paper(const std::string& kind, As as, const views::Paper& paper) {
+        if (as == As::table)
             bytes(kind, ".csv", views::print_csv(paper, in_.region));
+        else if (as == As::print)
+            in_.host.print_paper(file_name(in_, name_, kind, ""),
+                                 views::print_html(paper, in_.region));
         else
             bytes(kind, ".html", views::print_html(paper, in_.region));
     }
@@ -106,17 +109,17 @@ void hand_over_planned(AppState::Inside& in, const views::Assessed& aircraft, As
         return;
     }
     const auto head = views::paper_head(aircraft, facts::fingerprint(in.ledger.visible()));
-    handing.paper(
-        "work", false, views::paper_of(views::make_work_list(aircraft, living), head, in.region));
+    handing.paper("work",
+                  As::paper,
+                  views::paper_of(views::make_work_list(aircraft, living), head, in.region));
 }
 
 }  // namespace
 
 void open_page(AppState::Inside& in, const intent::HandOver& intent) {
-    const bool is_table = intent.as == As::table;
     if (const auto* part = std::get_if<PartPage>(&in.screen.page)) {
         Handing handing{in, base::say(part->view.name, in.region)};
-        handing.paper(kind_of(in.screen.page), is_table, paper_of_part(in, part->view));
+        handing.paper(kind_of(in.screen.page), intent.as, paper_of_part(in, part->view));
         return;
     }
     const views::Assessed* aircraft = in.assessed(in.here().subject);
@@ -138,7 +141,7 @@ void open_page(AppState::Inside& in, const intent::HandOver& intent) {
     if (aircraft != nullptr && !is_of_records)
         paper->box = views::make_aircraft_view(*aircraft).box;
     Handing handing{in, aircraft == nullptr ? std::string{"fleet"} : aircraft->state.registration};
-    handing.paper(kind_of(in.screen.page), is_table, *paper);
+    handing.paper(kind_of(in.screen.page), intent.as, *paper);
 }
 
 }  // namespace twoclocks::canvas

@@ -169,22 +169,29 @@ std::vector<Message> TableForm::told() const {
 std::vector<Message> TableForm::told_of_prices() const {
     Sorted<facts::PriceLine> sorted = prices();
     std::vector<Message> out = told_of(sorted, *context_.region);
-    if (context_.aircraft == nullptr) return out;
+    const auto on = base::parse_date(base::without_margins(find_field(form_, "date")->text));
+    const bool is_saved =
+        sorted.faults.empty() || find_field(form_, "faults")->chosen == leaves_out_faults;
+    const bool is_sound = on && on.value() <= context_.today && !sorted.fresh.empty();
+    if (context_.aircraft == nullptr || !is_saved || !is_sound) return out;
     timeline::PriceListState said;
     said.list = base::without_margins(find_field(form_, "list")->text);
+    said.on = on.value();
     if (said.list.empty()) {
         out.push_back({Word::table_price_unnamed, {}});
         return out;
     }
-    const auto on = base::parse_date(find_field(form_, "date")->text);
-    said.on = on ? on.value() : context_.today;
     for (facts::PriceLine& line : sorted.fresh)
         said.rows.push_back(std::move(line.price));
     const auto changes = budget::price_changes(context_.aircraft->money, std::move(said));
-    out.push_back(
-        {Word::table_price_changes, {base::whole_arg(static_cast<std::int64_t>(changes.size()))}});
-    for (const budget::PriceChange& change : changes)
-        out.push_back(told_of_change(change));
+    const auto count = [](std::size_t size) {
+        return base::whole_arg(static_cast<std::int64_t>(size));
+    };
+    out.push_back({Word::table_price_changes, {count(changes.size())}});
+    for (std::size_t at = 0; at < std::min(changes.size(), most_told); ++at)
+        out.push_back(told_of_change(changes[at]));
+    if (changes.size() > most_told)
+        out.push_back({Word::table_more_faults, {count(changes.size() - most_told)}});
     return out;
 }
 

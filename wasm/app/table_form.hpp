@@ -42,10 +42,13 @@ class TableForm {
     facts::TableAsked asked_;
 };
 
+/// The choice of leaving out what cannot be taken, among those of the field "faults".
+inline constexpr std::int32_t leaves_out_faults = 1;
+
 /// True when the rows may be saved; otherwise the form complains.
 template <class Row>
 [[nodiscard]] bool may_save(FieldReader& reader, const Sorted<Row>& sorted) {
-    const bool leaves_out = reader.choice("faults") == 1;
+    const bool leaves_out = reader.choice("faults") == leaves_out_faults;
     if (!sorted.faults.empty() && !leaves_out)
         reader.complain("faults",
                         base::Trouble::table_rows_faulty,

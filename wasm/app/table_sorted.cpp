@@ -17,8 +17,6 @@ using facts::RowFault;
 using facts::Table;
 using facts::TableAsked;
 
-constexpr std::size_t most_told = 6;  // rows shown before "and more"
-
 /// What stands on record of the meter in use: corrected, and not taken back.
 [[nodiscard]] std::vector<std::pair<base::Date, facts::Reading>> readings_of(
     const facts::Journal& journal, const timeline::AircraftState& aircraft) {

@@ -8,6 +8,8 @@
 
 namespace twoclocks::canvas {
 
+inline constexpr std::size_t most_told = 6;  // lines shown before "and more"
+
 /// Rows, sorted.
 template <class Row>
 struct Sorted {

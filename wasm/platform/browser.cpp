@@ -26,6 +26,9 @@ EM_JS(void, host_keep_snapshot, (const char* bytes, Length length),
 EM_JS(void, host_hand_over_file, (const char* name, Length name_length, const char* bytes,
                                   Length length),
   { Module["host"]["handOverFile"](name, name_length, bytes, length); });
+EM_JS(void, host_print_paper, (const char* name, Length name_length, const char* html,
+                               Length length),
+  { Module["host"]["printPaper"](name, name_length, html, length); });
 EM_JS(void, host_lock, (bool locks, const char* name, Length name_length, const char* bytes,
                         Length length, const char* password, Length password_length),
   { Module["host"]["lock"](locks, name, name_length, bytes, length, password, password_length); });
@@ -72,6 +75,10 @@ class BrowserHost final : public Host {
 
     void hand_over_file(std::string_view name, std::string_view bytes) override {
         host_hand_over_file(name.data(), length_of(name), bytes.data(), length_of(bytes));
+    }
+
+    void print_paper(std::string_view name, std::string_view html) override {
+        host_print_paper(name.data(), length_of(name), html.data(), length_of(html));
     }
 
     void hand_over_locked(const LockRequest& request) override { lock(request, true); }
@@ -226,9 +233,7 @@ EMSCRIPTEN_KEEPALIVE void tc_region(
 }
 EMSCRIPTEN_KEEPALIVE void tc_device(char* id, Length l) { app().set_device(Given{id, l}.text()); }
 EMSCRIPTEN_KEEPALIVE void tc_setting(char* name, Length name_length, char* value, Length length) {
-    const Given name_text{name, name_length};
-    const Given value_text{value, length};
-    app().set_setting(name_text.text(), value_text.text());
+    app().set_setting(Given{name, name_length}.text(), Given{value, length}.text());
 }
 EMSCRIPTEN_KEEPALIVE void tc_draft(char* at, Length l) { app().stored_draft(Given{at, l}.text()); }
 EMSCRIPTEN_KEEPALIVE void tc_refresh(std::int32_t today_day_number,
@@ -267,21 +272,17 @@ EMSCRIPTEN_KEEPALIVE void tc_key(int key) { app().key_or_sign(key); }
 EMSCRIPTEN_KEEPALIVE void tc_activate(char* id, Length l) { app().activate(Given{id, l}.text()); }
 EMSCRIPTEN_KEEPALIVE void tc_focus(char* id, Length l) { app().focus(Given{id, l}.text()); }
 EMSCRIPTEN_KEEPALIVE void tc_field_text(char* id, Length id_length, char* text, Length length) {
-    const Given field_id{id, id_length};
-    const Given field_text{text, length};
-    app().field_text(field_id.text(), field_text.text());
+    app().field_text(Given{id, id_length}.text(), Given{text, length}.text());
 }
 EMSCRIPTEN_KEEPALIVE void tc_field_closed(char* id, Length length, bool next) {
     app().field_closed(Given{id, length}.text(), next);
 }
 EMSCRIPTEN_KEEPALIVE void tc_file_chosen(char* name, Length name_length, char* at, Length length) {
-    const Given file_name{name, name_length};
-    const Given contents{at, length};
-    app().file_chosen(file_name.text(), contents.text());
+    app().file_chosen(Given{name, name_length}.text(), Given{at, length}.text());
 }
 EMSCRIPTEN_KEEPALIVE void tc_lock_told(char* code, Length l, char* name, Length name_length) {
-    const Given told{code, l};
-    app().lock_told(told.text(), Given{name, name_length}.text()); }
+    app().lock_told(Given{code, l}.text(), Given{name, name_length}.text());
+}
 EMSCRIPTEN_KEEPALIVE void tc_committed(Length token, bool ok, char* reason, Length length) {
     app().committed(token, ok, Given{reason, length}.text());
 }

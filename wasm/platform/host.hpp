@@ -56,6 +56,8 @@ class Host {
     virtual void keep_snapshot(std::string_view bytes) = 0;
     /// Hands a file to the person (share sheet where there is one, else a download).
     virtual void hand_over_file(std::string_view name, std::string_view bytes) = 0;
+    /// Opens the printing of the system with a paper, as a page of HTML, by a name. Never answered.
+    virtual void print_paper(std::string_view name, std::string_view html) = 0;
     /// Locks bytes with a password, then hands them over. Answered by App::lock_told.
     virtual void hand_over_locked(const LockRequest& request) = 0;
     /// Opens locked bytes. Answered by App::file_chosen with what was in them, or by
