@@ -135,7 +135,7 @@ void AppState::file_chosen(std::string_view name, std::string_view bytes) {
     Inside& in = *inside_;
     if (in.take_field_file(name, bytes) || take_locked(in, name, bytes)) return;
     in.import = read_import(name, bytes, in.ledger.visible(), in.today);
-    if (in.here().kind != Place::Kind::files) in.open({Place::Kind::files, {}});
+    show_import(in);
     in.dirty = true;
 }
 

@@ -165,6 +165,11 @@ void draw(const Setting& setting, std::int32_t draws, Estimate& out) {
         gross.push_back(gross_sum);
         net.push_back(gross_sum - back_sum);
     }
+    const auto over = std::count_if(net.begin(), net.end(), [&](double sum) {
+        return sum > static_cast<double>(out.net.likely);
+    });
+    constexpr std::int64_t whole = facts::whole_permille;
+    out.net_over_permille = static_cast<std::int32_t>((over * whole + draws - 1) / draws);
     out.gross_shares = shares_of(gross);
     out.net_shares = shares_of(net);
     hold_between(out.gross_shares, out.gross);

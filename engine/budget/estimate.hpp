@@ -53,12 +53,13 @@ struct Estimate {
     Points net;  // gross less back, exactly
     Shares gross_shares;
     Shares net_shares;
-    std::vector<Mover> movers;     // the greatest first, none that moves nothing
-    base::Problems faults;         // of the whole
-    std::int32_t missing{0};       // lines that belong to it and are not in the sums
-    std::int32_t added_days{0};    // by what was chosen
-    std::int64_t added_grams{0};   // less those removed
-    base::FlightTime added_hours;  // of work
+    std::int32_t net_over_permille{0};  // of a thousand draws of net, those over it as expected
+    std::vector<Mover> movers;          // the greatest first, none that moves nothing
+    base::Problems faults;              // of the whole
+    std::int32_t missing{0};            // lines that belong to it and are not in the sums
+    std::int32_t added_days{0};         // by what was chosen
+    std::int64_t added_grams{0};        // less those removed
+    base::FlightTime added_hours;       // of work
 };
 
 /// Makes an estimate of the lines that are of this route and this work.

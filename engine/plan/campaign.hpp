@@ -49,7 +49,7 @@ struct Outcome {
     std::int32_t stop_on{0};   // the last day that can be counted on for flying
     std::int32_t back_on{0};   // back in service by then, if all ahead begins today
     std::int32_t ready_on{0};  // all that is done ahead is over by then, if it begins today
-    DayRange kit_here;         // if it is ordered today
+    DayRange kit_here;         // if all ahead begins today
     DayRange back;
     DayRange credit;
     std::int32_t out_days{0};          // from the last flight to the release, expected

@@ -41,14 +41,18 @@ budget::PayDays pay_days(const Living& living, budget::Pace pace) {
     };
     out.ordered = done_on(lived, plan::Role::order, lived.outcome.order_by);
     out.booked = done_on(lived, plan::Role::book, lived.outcome.book_by);
-    // The days of the kit are told as if it were ordered today: it comes so much later as the order
-    // is placed later.
-    const plan::Task* order = lived.with(plan::Role::order);
-    const bool is_to_order = order != nullptr && !order->progress.finished && out.ordered;
-    const std::int32_t wait =
-        is_to_order ? out.ordered->day_number - lived.aircraft.today.day_number : 0;
+    // The days of the kit are told as if all that comes before it began today: it comes so much
+    // later as the order is placed later than it then would be.
+    std::int32_t wait = 0;
+    const std::int32_t order = plan::place_of(lived.network, plan::Role::order);
+    if (order >= 0 && out.ordered) {
+        const auto place = static_cast<std::size_t>(order);
+        const plan::Progress& progress = lived.network.tasks[place].progress;
+        if (!progress.begun && !progress.finished)
+            wait = base::days_between(at_pace(lived.outcome.starts[place]), *out.ordered);
+    }
     if (lived.with(plan::Role::kit_here) != nullptr)
-        out.shipped = base::add_days(at_pace(lived.outcome.kit_here), wait);
+        out.shipped = base::add_days(at_pace(lived.outcome.kit_here), std::max(wait, 0));
     out.stopped = lived.day(lived.outcome.stop_on);
     out.back = pace == budget::Pace::likely ? lived.day(lived.outcome.back_on)
                                             : at_pace(lived.outcome.back);

@@ -103,7 +103,8 @@ void add_top(const Estimate& estimate, MoneyView& view) {
     if (estimate.net.low == estimate.net.high) return;
     const auto cost = [&](std::int64_t minor_units) { return base::cost_arg(money(minor_units)); };
     view.range = {Word::money_shares,
-                  {cost(estimate.net_shares.half),
+                  {hundredths_up(estimate.net_over_permille),
+                   cost(estimate.net_shares.half),
                    cost(estimate.net_shares.tenth),
                    cost(estimate.net_shares.ninth),
                    cost(estimate.net.low),

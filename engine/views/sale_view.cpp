@@ -208,10 +208,11 @@ class SaleWords {
     }
     const auto need = need_of(sale);
     row.figure = {Word::record_of, {words.cost(need)}};
+    row.lines.push_back({Word::compare_overhaul, {words.cost(sale.asked.overhaul_now)}});
+    row.lines.push_back(words.life().text);
     row.lines.push_back(words.usable().text);
     row.lines.push_back({Word::sale_reach, {words.cost(sale.worked.now)}});
     row.lines.push_back({Word::sale_hour, {words.cost(sale.worked.usable_hour)}});
-    row.lines.push_back(words.life().text);
     if (sale.worked.unpriced > 0)
         row.lines.push_back({Word::sale_unpriced, {base::whole_arg(sale.worked.unpriced)}});
     if (!need || best == nullptr || best == &sale) return row;

@@ -124,6 +124,22 @@ TEST_CASE("a locked file asks for its password, and says when it is the wrong on
     CHECK(h.host.draft.find("guessed") == std::string::npos);
 }
 
+TEST_CASE("out of an opened file leads one Back, as out of any other", "[app][share]") {
+    Hangar h;
+    h.app.apply(intent::OpenFiles{});
+    h.app.file_chosen("one.locked", locked);
+    h.type("password", "guessed it");
+    h.send();
+    const int backs = h.host.backs;
+    h.app.file_chosen("one.locked", facts::print_journal({}));
+    // The browser is asked to go back to the files below, and does.
+    REQUIRE(h.host.backs == backs + 1);
+    CHECK(h.field("password").text.empty());
+    h.app.back();
+    REQUIRE(std::holds_alternative<FilesPage>(h.app.screen().page));
+    CHECK(std::get<FilesPage>(h.app.screen().page).preview);
+}
+
 TEST_CASE("whoever goes on while a file is being opened is told nothing untrue", "[app][share]") {
     Hangar h;
     h.app.apply(intent::OpenFiles{});
@@ -156,7 +172,10 @@ TEST_CASE("a locked file takes no place of what is being typed", "[app][share]")
     h.type("password", "guessed it");
     h.send();
     h.app.apply(intent::OpenKeys{});
+    const int backs = h.host.backs;
     h.app.file_chosen("one.locked", facts::print_journal({}));
+    REQUIRE(h.host.backs == backs + 1);
+    h.app.back();  // as the browser was asked to
     CHECK(std::holds_alternative<FilesPage>(h.app.screen().page));
     h.app.back();
     CHECK_FALSE(std::holds_alternative<FormPage>(h.app.screen().page));

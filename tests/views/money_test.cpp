@@ -154,5 +154,8 @@ TEST_CASE("what strays most is ranked first, of a thousand of the greatest", "[v
     CHECK(said(view.movers[0].name) == "Findings");
     CHECK(view.movers[0].permille == 1'000);
     CHECK(view.movers[1].permille == 250);
-    CHECK(said(view.range).starts_with("In half of 10,000 ways it is more than"));
+    // By hand: the two sums stray upwards alone, so nearly every way is more than as expected.
+    CHECK(said(view.range)
+              .starts_with("With each line as expected. In 100 of 100 ways it is more: "
+                           "in half of 10,000 more than"));
 }

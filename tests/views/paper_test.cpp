@@ -172,6 +172,9 @@ TEST_CASE("side by side the one that is missing least stands first, and what tie
     CHECK(base::say(view.blocks.front().rows.front().name, {}) == "HIGH");
     const auto& behind = view.blocks.front().rows.back();
     CHECK(behind.lines.back().word == base::Word::compare_tie);
+    // By hand: 200 h of 500 h are left; 2/5 of 220,000 is 88,000, and 132,000 are missing.
+    CHECK(base::say(behind.lines.front(), {}) == "An overhaul today: 220,000\u00a0EUR");
+    CHECK(base::say(behind.figure, {}) == "132,000\u00a0EUR");
     CHECK(views::make_compare_view({}, std::nullopt).missing.word == base::Word::compare_nothing);
     // Without a sum nothing is ranked, and it says so.
     views::Assessed bare = made("BARE", 300);

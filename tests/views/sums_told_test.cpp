@@ -8,6 +8,7 @@
 
 #include "engine/budget/from_records.hpp"
 #include "engine/views/cash_view.hpp"
+#include "engine/views/money_estimate.hpp"
 #include "engine/views/sale_view.hpp"
 
 using namespace twoclocks;
@@ -47,6 +48,23 @@ TEST_CASE("what was paid before the release left the account all the same", "[vi
     const auto hand = views::in_hand(aircraft, budget::setting_of(state, hand_today, {}), faults);
     // By hand: 100,000.00 counted, 40,000.00 paid since; the other was paid before.
     CHECK(hand == 60'000'00);
+}
+
+TEST_CASE("a kit to be ordered years from now is paid for as it comes, not weeks after",
+          "[views][cash]") {
+    timeline::AircraftState state = hand_state();
+    add_item(state, facts::ItemRole::overhaul, {}, 1'461);
+    const views::Assessed aircraft = views::assess(state, hand_today);
+    const views::Living living = views::live(aircraft, aircraft.state.campaign, 500);
+    const budget::PayDays days = views::pay_days(living);
+    REQUIRE(days.ordered);
+    REQUIRE(days.shipped);
+    CHECK(*days.ordered > base::add_days(hand_today, 730));
+    // By hand: 147 to 168 days on its way as planned, and some days to place the order; the weeks
+    // of quotes and of finding the money are over by then.
+    const std::int32_t wait = base::days_between(*days.ordered, *days.shipped);
+    CHECK(wait >= 147);
+    CHECK(wait <= 168 + 7);
 }
 
 TEST_CASE("a sale says of what counts landings as well that it may come sooner", "[views][sale]") {

@@ -78,13 +78,22 @@ void tell_size(Form& form, const FormContext& context) {
     return reader.sound() ? std::optional{password} : std::nullopt;
 }
 
-/// Leaves the form; its password is kept nowhere.
-void leave_form(AppState::Inside& in) {
+/// Its password is kept nowhere.
+void forget(AppState::Inside& in) {
     for (FieldView& field : in.form.fields)
         if (field.kind == FieldKind::secret) field.text.clear();
     in.form.files.clear();
     in.entry.fresh = in.form;
+}
+
+void leave_form(AppState::Inside& in) {
+    forget(in);
     in.host.go_back();
+}
+
+/// True where the page that is open asks for a password.
+[[nodiscard]] bool asks_password(AppState::Inside& in) {
+    return in.here().kind == Place::Kind::form && in.form.kind == FormKind::unlock;
 }
 
 void share(AppState::Inside& in) {
@@ -212,17 +221,8 @@ bool act_on_form(AppState::Inside& in) {
 bool take_locked(AppState::Inside& in, std::string_view name, std::string_view bytes) {
     constexpr std::string_view mark = "\xEF\xBB\xBF";  // some ways of sending put it in front
     if (bytes.starts_with(mark)) bytes.remove_prefix(mark.size());
-    const bool asks = in.here().kind == Place::Kind::form && in.form.kind == FormKind::unlock;
-    if (!bytes.starts_with(lock_mark)) {
-        // What was in it takes the place of the page that asked for the password.
-        if (!asks) return false;
-        in.entry.is_opening = false;
-        in.notices.clear();
-        in.sheet = std::monostate{};
-        in.close();
-        return false;
-    }
-    if (!asks) {
+    if (!bytes.starts_with(lock_mark)) return false;
+    if (!asks_password(in)) {
         // What is typed in another form comes back when that is opened again.
         if (in.here().kind == Place::Kind::form) {
             in.keep_drafts();
@@ -240,13 +240,28 @@ bool take_locked(AppState::Inside& in, std::string_view name, std::string_view b
     return true;
 }
 
+void show_import(AppState::Inside& in) {
+    constexpr auto files = Place::Kind::files;
+    if (in.here().kind == files) return;
+    if (!asks_password(in)) return in.open({files, {}});
+    in.entry.is_opening = false;
+    in.notices.clear();
+    in.sheet = std::monostate{};
+    forget(in);
+    // The page of files lies below, or else takes this one's place: one Back leads out of it.
+    const std::vector<Place>& places = in.places;
+    if (places.size() > 1 && places[places.size() - 2].kind == files)
+        in.host.go_back();
+    else
+        in.replace({files, {}});
+}
+
 void tell_lock(AppState::Inside& in, std::string_view code, std::string_view name) {
     in.dirty = true;
     if (code == "done") return in.notify({Word::paper_done, {base::text_arg(std::string{name})}});
     const bool was_opening = std::exchange(in.entry.is_opening, false);
     if (was_opening) in.notices.clear();
-    const bool asks = in.here().kind == Place::Kind::form && in.form.kind == FormKind::unlock &&
-                      in.form.named == name;
+    const bool asks = asks_password(in) && in.form.named == name;
     if (!asks && !was_opening) return in.notify({Word::lock_failed, {}}, true);
     if (!asks) return;  // the person went on to something else
     const Trouble trouble = code == "wrong"     ? Trouble::password_wrong

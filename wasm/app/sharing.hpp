@@ -11,6 +11,10 @@ namespace twoclocks::canvas {
 /// Asks for the password of a locked file; false where the file is none.
 [[nodiscard]] bool take_locked(AppState::Inside& in, std::string_view name, std::string_view bytes);
 
+/// Leads to what a file holds that was chosen; what was locked takes the place of the page that
+/// asked for its password.
+void show_import(AppState::Inside& in);
+
 /// Says what became of a lock: done, wrong, damaged, or missing where the browser has none.
 void tell_lock(AppState::Inside& in, std::string_view code, std::string_view name);
 
