@@ -198,10 +198,17 @@ std::optional<std::int64_t> in_hand(const Assessed& aircraft,
         is_known = is_known && amount;
         out += amount.value_or(0);
     }
+    const auto is_past = [&](const timeline::PaymentState* one) {
+        return std::any_of(money.past_payments.begin(),
+                           money.past_payments.end(),
+                           [&](const timeline::PaymentState& past) { return &past == one; });
+    };
     for (const timeline::PaymentState* const one : paid_since(money)) {
-        base::Problems told_elsewhere;
-        const auto amount =
-            budget::in_home(*one->said.amount, setting, base::MoneyRound::down, told_elsewhere);
+        base::Problems told_with_flows;
+        const auto amount = budget::in_home(*one->said.amount,
+                                            setting,
+                                            base::MoneyRound::down,
+                                            is_past(one) ? faults : told_with_flows);
         is_known = is_known && amount;
         out += one->said.back ? amount.value_or(0) : -amount.value_or(0);
     }
@@ -239,7 +246,7 @@ SumsView make_cash_view(const Assessed& aircraft, const Living& living) {
     }
     if (cash.likely().flows.empty()) view.missing = {Word::cash_nothing, {}};
     view.top = {present_figure(cash), week_figure(cash), lowest_figure(cash)};
-    if (!cash.known_hand) view.told.push_back({Word::cash_no_account, {}});
+    if (aircraft.state.money.balances.empty()) view.told.push_back({Word::cash_no_account, {}});
     if (cash.likely().undated != 0)
         view.told.push_back({Word::cash_undated, {cash.money(-cash.likely().undated)}});
     if (cash.estimate.missing > 0)

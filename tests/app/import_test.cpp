@@ -27,6 +27,14 @@ std::string exported_journal() {
     return host.file;
 }
 
+/// Starts, and joins the journal of the other device.
+void join_other(FakeHost& host, AppState& app) {
+    canvas::support::start(app);
+    app.file_chosen("other.txt", exported_journal());
+    app.apply(intent::AcceptImport{});
+    host.answer(app);
+}
+
 }  // namespace
 
 TEST_CASE("an import says what it would change and changes nothing until it is joined",
@@ -53,10 +61,7 @@ TEST_CASE("an import says what it would change and changes nothing until it is j
 TEST_CASE("a file joined twice adds nothing and cannot be joined again", "[app][import]") {
     FakeHost host;
     AppState app{host};
-    canvas::support::start(app);
-    app.file_chosen("other.txt", exported_journal());
-    app.apply(intent::AcceptImport{});
-    host.answer(app);
+    join_other(host, app);
     app.file_chosen("other.txt", exported_journal());
     CHECK_FALSE(files(app).preview->can_accept);
     CHECK(base::say(files(app).preview->summary, {}) == "0 new records, 5 already here");
@@ -69,10 +74,7 @@ TEST_CASE("a file joined twice adds nothing and cannot be joined again", "[app][
 TEST_CASE("who wrote what is here already is told as that, not as new records", "[app][import]") {
     FakeHost host;
     AppState app{host};
-    canvas::support::start(app);
-    app.file_chosen("other.txt", exported_journal());
-    app.apply(intent::AcceptImport{});
-    host.answer(app);
+    join_other(host, app);
     app.apply(intent::ExportJournal{});
     const std::string without = host.file;
     const std::string mark = "\"by\":\"";
@@ -97,10 +99,7 @@ TEST_CASE("who wrote what is here already is told as that, not as new records", 
 TEST_CASE("an import is set aside and taken back, here and after a restart", "[app][import]") {
     FakeHost host;
     AppState app{host};
-    canvas::support::start(app);
-    app.file_chosen("other.txt", exported_journal());
-    app.apply(intent::AcceptImport{});
-    host.answer(app);
+    join_other(host, app);
     app.apply(intent::SetAside{files(app).batches.front().number});
     host.answer(app);
     CHECK(base::say(files(app).summary, {}) == "0 aircraft, 0 records");

@@ -13,6 +13,12 @@ namespace {
 
 constexpr const char* locked = "{\"two_clocks_locked\":1,\"key\":\"PBKDF2-HMAC-SHA-256\"}\nAAAA\n";
 
+/// Types a password for the locked file that is open.
+void try_password(Hangar& h) {
+    h.type("password", "guessed it");
+    h.send();
+}
+
 /// A second aircraft, a price, and the form that hands a part over.
 struct Two : Hangar {
     Two() {
@@ -96,8 +102,7 @@ TEST_CASE("a locked file asks for its password, and says when it is the wrong on
     h.send();
     CHECK(h.host.opened.empty());
     CHECK(h.problem("password") == Trouble::form_needed);
-    h.type("password", "guessed it");
-    h.send();
+    try_password(h);
     REQUIRE(h.host.opened.size() == 1);
     CHECK(h.host.opened.front().bytes == locked);
     CHECK(h.host.opened.front().password == "guessed it");
@@ -114,8 +119,7 @@ TEST_CASE("a locked file asks for its password, and says when it is the wrong on
     h.app.apply(intent::ClearEntry{});
     CHECK(h.field("password").text.empty());
     CHECK(h.app.screen().notices.back().action_label.word == base::Word::blank);
-    h.type("password", "guessed it");
-    h.send();
+    try_password(h);
     REQUIRE(h.host.opened.size() == 2);
     CHECK(h.host.opened.back().bytes == locked);
     // What was in it comes as any chosen file does, in the place of the question.
@@ -128,8 +132,7 @@ TEST_CASE("out of an opened file leads one Back, as out of any other", "[app][sh
     Hangar h;
     h.app.apply(intent::OpenFiles{});
     h.app.file_chosen("one.locked", locked);
-    h.type("password", "guessed it");
-    h.send();
+    try_password(h);
     const int backs = h.host.backs;
     h.app.file_chosen("one.locked", facts::print_journal({}));
     // The browser is asked to go back to the files below, and does.
@@ -144,8 +147,7 @@ TEST_CASE("whoever goes on while a file is being opened is told nothing untrue",
     Hangar h;
     h.app.apply(intent::OpenFiles{});
     h.app.file_chosen("one.locked", locked);
-    h.type("password", "guessed it");
-    h.send();
+    try_password(h);
     CHECK(said(h.app.screen().notices.back().text).find("Opening") == 0);
     h.app.back();
     CHECK(std::holds_alternative<FilesPage>(h.app.screen().page));
@@ -169,8 +171,7 @@ TEST_CASE("a locked file takes no place of what is being typed", "[app][share]")
     CHECK(h.field("name").text == "Inspection");
     // What was in it arrives although the keys are looked at meanwhile.
     h.app.file_chosen("one.locked", locked);
-    h.type("password", "guessed it");
-    h.send();
+    try_password(h);
     h.app.apply(intent::OpenKeys{});
     const int backs = h.host.backs;
     h.app.file_chosen("one.locked", facts::print_journal({}));

@@ -48,6 +48,12 @@ TEST_CASE("what was paid before the release left the account all the same", "[vi
     const auto hand = views::in_hand(aircraft, budget::setting_of(state, hand_today, {}), faults);
     // By hand: 100,000.00 counted, 40,000.00 paid since; the other was paid before.
     CHECK(hand == 60'000'00);
+    // In a currency without a rate it is not known what is left, and it says why.
+    state.money.past_payments.front().said.amount = base::parse_money("5 USD", {}).value();
+    const views::Assessed unknown = views::assess(state, hand_today);
+    CHECK_FALSE(views::in_hand(unknown, budget::setting_of(state, hand_today, {}), faults));
+    REQUIRE(faults.size() == 1);
+    CHECK(faults.front().code == base::Trouble::rate_missing);
 }
 
 TEST_CASE("a kit to be ordered years from now is paid for as it comes, not weeks after",
